@@ -1,0 +1,5 @@
+/** Places and their dated, cited rules. */
+@NullMarked
+package org.fandown.rulebook;
+
+import org.jspecify.annotations.NullMarked;
