@@ -130,7 +130,7 @@ public final class Decimals {
     /** Returns fraction times scale, rounded half up from the exact product. */
     private static long scaledHalfUp(double fraction, long scale) {
         double product = fraction * scale;
-        double error = Num.productError(fraction, scale, product);
+        double error = Num.productError(fraction, (double) scale, product);
         double floor = Math.floor(product);
         double aboveHalf = (product - floor) - 0.5;
         if (aboveHalf > 0 || (aboveHalf == 0 && error >= 0)) {

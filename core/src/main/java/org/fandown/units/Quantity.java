@@ -166,7 +166,7 @@ public final class Quantity {
 
     @Override
     public int hashCode() {
-        return 31 * Double.hashCode(value) + unit.ordinal();
+        return 31 * Double.hashCode(value) + unit.symbol().hashCode();
     }
 
     /** Returns the text exactly as entered. */
