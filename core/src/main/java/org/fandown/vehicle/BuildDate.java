@@ -16,7 +16,7 @@ public record BuildDate(LocalDate day, Precision precision) {
 
     private static final int LATEST = 9999;
     private static final int DASH = 4;
-    private static final int MONTH_LENGTH = 7;
+    static final int MONTH_LENGTH = 7;
 
     /** How exactly the date is known. */
     public enum Precision {

@@ -12,8 +12,8 @@ import org.fandown.units.Quantity;
  */
 public record Compressor(Optional<Quantity> displacement, OptionalDouble driveRatio) {
 
-    private static final double LEAST_RATIO = 0.1;
-    private static final double GREATEST_RATIO = 5;
+    static final double LEAST_RATIO = 0.1;
+    static final double GREATEST_RATIO = 5;
 
     /** Refuses a displacement that is not positive and a ratio outside 0.1 to 5. */
     public Compressor {

@@ -3,8 +3,8 @@ package org.fandown.vehicle;
 /**
  * A vehicle that cannot exist, or that contradicts itself.
  *
- * <p>Thrown by the records of this package. The reader turns it into the documented exception of
- * the file, with line and column.
+ * <p>Thrown by the records of this package. {@link VehicleReader} turns it into the documented
+ * exception of the file, with line and column.
  */
 public final class ImpossibleVehicleException extends IllegalArgumentException {
     private static final long serialVersionUID = 1L;

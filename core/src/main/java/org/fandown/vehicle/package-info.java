@@ -8,8 +8,10 @@
  * 1L} names one end of one axle, counted through the whole combination. {@link
  * org.fandown.vehicle.Part}s are what the reach of a rule can depend on.
  *
- * <p>{@link org.fandown.vehicle.ChamberTable} has the area, full stroke and rated volume of
- * chambers with their sources; legal stroke limits are not here but in rule packs.
+ * <p>{@link org.fandown.vehicle.VehicleReader} reads a vehicle file, {@link
+ * org.fandown.vehicle.VehicleDocument} writes it. {@link org.fandown.vehicle.ChamberTable} has the
+ * area, full stroke and rated volume of chambers with their sources; legal stroke limits are not
+ * here but in rule packs.
  *
  * <p>Sizes are kept as {@link org.fandown.units.Quantity}, in the unit in which they were entered,
  * because a limit is compared in that unit. What a file does not say is an empty {@code Optional}:
