@@ -12,6 +12,6 @@ public final class Main {
      * @param args the verb, its options and its files
      */
     public static void main(String[] args) {
-        System.exit(FandownCommand.commandLine().execute(args));
+        System.exit(FandownCommand.run(args));
     }
 }

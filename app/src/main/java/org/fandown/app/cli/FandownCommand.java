@@ -1,15 +1,21 @@
 package org.fandown.app.cli;
 
+import java.io.PrintWriter;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 
-/** The command {@code fandown}, under which every verb is a subcommand. */
+/**
+ * The command {@code fandown}.
+ *
+ * <p>Each verb is a subcommand: a class of this package with {@link Command}, listed below.
+ */
 @Command(
         name = "fandown",
         mixinStandardHelpOptions = true,
-        version = "fandown 0.1.0-SNAPSHOT",
+        versionProvider = Version.class,
+        synopsisSubcommandLabel = "VERB",
         description = "Proves whether an air-braked vehicle is safe to move.",
         subcommands = {})
 public final class FandownCommand implements Runnable {
@@ -17,9 +23,34 @@ public final class FandownCommand implements Runnable {
 
     private FandownCommand() {}
 
-    /** Returns a new command line, ready to execute. */
-    public static CommandLine commandLine() {
-        return new CommandLine(new FandownCommand());
+    /**
+     * Runs one command with standard output and standard error.
+     *
+     * @param args the verb, its options and its files
+     * @return what to end with, see {@link ExitCode}
+     */
+    public static int run(String... args) {
+        return commandLine().execute(args);
+    }
+
+    /**
+     * Runs one command and writes to the given places.
+     *
+     * @param out where results go
+     * @param err where problems go
+     * @param args the verb, its options and its files
+     * @return what to end with, see {@link ExitCode}
+     */
+    public static int run(PrintWriter out, PrintWriter err, String... args) {
+        return commandLine().setOut(out).setErr(err).execute(args);
+    }
+
+    private static CommandLine commandLine() {
+        return new CommandLine(new FandownCommand())
+                .setCaseInsensitiveEnumValuesAllowed(true)
+                .setParameterExceptionHandler(Problems::badUsage)
+                .setExecutionExceptionHandler(
+                        (failure, command, parsed) -> Problems.failure(failure, command));
     }
 
     /** Without a verb, prints the help. */

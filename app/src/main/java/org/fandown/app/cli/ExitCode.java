@@ -1,0 +1,18 @@
+package org.fandown.app.cli;
+
+/** What a command ends with, for scripts that start it. */
+public final class ExitCode {
+    /** The work is done and, where there is a verdict, the vehicle is fit to move. */
+    public static final int DONE = 0;
+
+    /** The vehicle is not fit to move. */
+    public static final int NOT_FIT_TO_MOVE = 1;
+
+    /** Nothing was judged: bad usage, bad input, or a failure of the program itself. */
+    public static final int REFUSED = 2;
+
+    /** The evidence does not prove that the vehicle is fit to move. */
+    public static final int NOT_PROVEN = 3;
+
+    private ExitCode() {}
+}
