@@ -112,7 +112,7 @@ public final class DocumentException extends RuntimeException {
             text.append(" Allowed: ").append(allowed).append('.');
         }
         if (!nextStep.isEmpty()) {
-            text.append(" Next: ").append(nextStep).append('.');
+            text.append(" Next: ").append(nextStep).append(nextStep.endsWith("?") ? "" : ".");
         }
         return text.toString();
     }

@@ -51,6 +51,26 @@ public record ScalarNode(String text, Kind kind, Position at, String path) imple
         }
     }
 
+    /**
+     * Says whether a text is a number in the notation of JSON, such as {@code -1.5e3}.
+     *
+     * @param text any text
+     * @return whether it can stand in a node of kind {@link Kind#NUMBER}
+     */
+    public static boolean isNumber(String text) {
+        return Texts.isJsonNumber(text);
+    }
+
+    /**
+     * Says whether a text is made of whole characters, without half a surrogate pair.
+     *
+     * @param text any text
+     * @return whether it can stand in a node of kind {@link Kind#TEXT}
+     */
+    public static boolean isText(String text) {
+        return Texts.isWellFormed(text);
+    }
+
     @Override
     public String phrase() {
         return kind.phrase;

@@ -1,4 +1,10 @@
-/** Reads the files that people write into document trees. */
+/**
+ * Reads the files that people write into document trees.
+ *
+ * <p>{@link org.fandown.app.files.DocumentFiles} reads a file, {@link
+ * org.fandown.app.files.DocumentText} a text that is in memory already. Both raise only {@link
+ * org.fandown.document.DocumentException}. The YAML library is used nowhere else in the program.
+ */
 @NullMarked
 package org.fandown.app.files;
 
