@@ -23,6 +23,8 @@ final class EndReader {
         BrakeKind brake = with("brake").choice("brake", BrakeKind.values());
         unbraked = brake == BrakeKind.NONE && own.isPresent() && own.get().has("brake");
         Optional<Chamber> chamber = chamber();
+        boolean braked = brake != BrakeKind.NONE;
+        Guard.check(() -> UnitRules.requireChamber(air, braked, chamber.isPresent()), places());
         boolean spring = springBrake(chamber.isPresent());
         Optional<Adjuster> adjuster =
                 with("adjuster").optionalChoice("adjuster", Adjuster.values());
@@ -30,14 +32,9 @@ final class EndReader {
         Optional<Lining> lining = with("lining").optionalChoice("lining", Lining.values());
         Optional<Quantity> drum = length("drum-radius");
         Optional<Quantity> tyre = length("tyre-radius");
-        WheelEnd end =
-                Guard.at(
-                        () ->
-                                new WheelEnd(
-                                        brake, chamber, spring, adjuster, arm, lining, drum, tyre),
-                        places());
-        Guard.check(() -> UnitRules.requirePower(air, end), places());
-        return end;
+        return Guard.at(
+                () -> new WheelEnd(brake, chamber, spring, adjuster, arm, lining, drum, tyre),
+                places());
     }
 
     /** A chamber needs the answer; without one there can be no spring brake. */
@@ -57,7 +54,7 @@ final class EndReader {
             return Optional.of(chamber(place.fields("chamber")));
         }
         String text = place.text("chamber");
-        return Optional.of(Guard.at(() -> ChamberText.parse(text), place));
+        return Optional.of(Guard.on("chamber", () -> ChamberText.parse(text), place));
     }
 
     private static Chamber chamber(Fields fields) {

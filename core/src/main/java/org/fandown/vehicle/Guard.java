@@ -24,6 +24,15 @@ final class Guard {
         }
     }
 
+    /** Makes a value of the text of one key, to which a refusal points whatever it names. */
+    static <T> T on(String key, Supplier<T> maker, Fields where) {
+        try {
+            return maker.get();
+        } catch (ImpossibleVehicleException e) {
+            throw where.refuse(key, e.problem(), e.allowed(), e.nextStep());
+        }
+    }
+
     static void check(Runnable check, Fields... where) {
         at(
                 () -> {

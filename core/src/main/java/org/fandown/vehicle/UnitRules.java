@@ -95,8 +95,8 @@ final class UnitRules {
         }
         boolean air = brakes == BrakePower.AIR;
         for (Axle axle : axles) {
-            requirePower(air, axle.left());
-            requirePower(air, axle.right());
+            requireChamber(air, axle.left().isBraked(), axle.left().hasPushRod());
+            requireChamber(air, axle.right().isBraked(), axle.right().hasPushRod());
         }
         if (air && axles.stream().noneMatch(Axle::hasPushRod)) {
             throw new ImpossibleVehicleException(
@@ -107,15 +107,15 @@ final class UnitRules {
         }
     }
 
-    static void requirePower(boolean air, WheelEnd end) {
-        if (air && end.isBraked() && end.chamber().isEmpty()) {
+    static void requireChamber(boolean air, boolean braked, boolean chamber) {
+        if (air && braked && !chamber) {
             throw new ImpossibleVehicleException(
                     "chamber",
                     "an air brake needs its chamber",
                     "for example 'chamber: clamp 30'",
                     "read mount and type on the chamber; without a brake write 'brake: none'");
         }
-        if (!air && end.chamber().isPresent()) {
+        if (!air && chamber) {
             throw new ImpossibleVehicleException(
                     "chamber",
                     "a chamber is given, but air does not work the wheels of this unit",
