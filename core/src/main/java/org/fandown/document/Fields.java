@@ -3,6 +3,7 @@ package org.fandown.document;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -205,6 +206,74 @@ public final class Fields {
     /** Returns the items of the list under a key; none if the key is absent. */
     public List<Node> optionalList(String key) {
         return optional(key, Values::list).orElse(List.of());
+    }
+
+    /** Returns the keys of the map in its own order, for maps whose keys are data. */
+    public List<String> keys() {
+        return map.keys();
+    }
+
+    /** Says whether a key is there with a map as its value. */
+    public boolean isMap(String key) {
+        return optionalNode(key).map(MapNode.class::isInstance).orElse(false);
+    }
+
+    /** Says whether a key is there with a list as its value. */
+    public boolean isList(String key) {
+        return optionalNode(key).map(ListNode.class::isInstance).orElse(false);
+    }
+
+    /** Reads one value, or a list of values, as a list. */
+    public <T> List<T> oneOrMore(String key, String allowed, Function<Node, T> reader) {
+        Node node = need(key, allowed);
+        return node instanceof ListNode list
+                ? list.items().stream().map(reader).toList()
+                : List.of(reader.apply(node));
+    }
+
+    /** Reads one quantity or a list of quantities of one dimension; at least one. */
+    public List<Quantity> quantities(String key, Dimension dimension) {
+        String allowed = Expected.quantity(Set.of(dimension));
+        List<Quantity> found = oneOrMore(key, allowed, n -> Values.quantity(n, dimension));
+        if (found.isEmpty()) {
+            throw refuse(key, "the list is empty", allowed, "write at least one");
+        }
+        return found;
+    }
+
+    /** Reads one text or a list of texts; none if the key is absent. */
+    public List<String> optionalTexts(String key) {
+        return has(key) ? oneOrMore(key, "a text or a list of texts", Values::text) : List.of();
+    }
+
+    /** Reads one name or a list of names of constants. */
+    public <E extends Enum<E>> List<E> choices(String key, E[] constants) {
+        Map<String, E> byName = Names.byKebab(constants);
+        return oneOrMore(key, String.join(", ", byName.keySet()), n -> Values.choice(n, byName));
+    }
+
+    /**
+     * Begins to look at the items of the list under a key, keyed {@code 0}, {@code 1} and so on.
+     */
+    public Fields items(String key) {
+        Node list = need(key, "a list");
+        Map<String, MapNode.Entry> entries = new LinkedHashMap<>();
+        for (Node item : Values.list(list)) {
+            entries.put(Integer.toString(entries.size()), new MapNode.Entry(item.at(), item));
+        }
+        return new Fields(new MapNode(entries, list.at(), list.path()));
+    }
+
+    /** Words the refusal of the map as a whole. */
+    public DocumentException refuseHere(String problem, String allowed, String nextStep) {
+        return Values.refuse(map, problem, allowed, nextStep);
+    }
+
+    /** Words the refusal of a key that is data. */
+    public DocumentException refuseKey(
+            String key, String problem, String allowed, String nextStep) {
+        return new DocumentException(
+                map.keyAt(key), Paths.key(map.path(), key), key, problem, allowed, nextStep);
     }
 
     /**

@@ -1,0 +1,193 @@
+package org.fandown.evidence;
+
+import java.time.OffsetDateTime;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.fandown.check.Check;
+import org.fandown.check.CheckKind;
+import org.fandown.check.Component;
+import org.fandown.check.PlaceCode;
+import org.fandown.document.DocumentException;
+import org.fandown.document.Fields;
+import org.fandown.document.Node;
+import org.fandown.vehicle.Vehicle;
+import org.fandown.vehicle.VehicleReader;
+import org.fandown.vehicle.WheelId;
+
+/** Reads a written-down inspection, strictly. */
+public final class InspectionReader {
+    private final VehicleSource vehicles;
+
+    /**
+     * A reader that fetches named vehicle documents from the given source.
+     *
+     * @param vehicles where a vehicle that is named rather than written out is found
+     */
+    public InspectionReader(VehicleSource vehicles) {
+        this.vehicles = vehicles;
+    }
+
+    /**
+     * Reads one inspection.
+     *
+     * @throws DocumentException if the document is not an inspection
+     */
+    public Inspection read(Node document) {
+        Fields fields = Fields.of(document);
+        PlaceCode place = place(fields);
+        OffsetDateTime moment = fields.moment("moment");
+        Vehicle vehicle = vehicle(fields);
+        Report report =
+                fields.has("report") ? report(fields.fields("report")) : new Report(Map.of());
+        Instruments instruments = InstrumentsReader.read(fields);
+        boolean asPrinted = asPrinted(fields);
+        Circumstances general =
+                fields.has("circumstances")
+                        ? CircumstancesReader.readAll(fields.fields("circumstances"))
+                        : Circumstances.NONE;
+        Map<Check, Reading> readings =
+                fields.has("readings") ? readings(fields.fields("readings"), general) : Map.of();
+        Map<WheelId, WheelReading> wheels =
+                fields.has("wheels") ? wheels(fields.fields("wheels"), vehicle, general) : Map.of();
+        Map<Component, PartReading> parts = new EnumMap<>(Component.class);
+        boolean others = fields.has("parts") && PartsReader.read(fields.fields("parts"), parts);
+        List<String> notes = fields.optionalTexts("notes");
+        fields.end();
+        return new Inspection(
+                place,
+                moment,
+                vehicle,
+                report,
+                instruments,
+                asPrinted,
+                readings,
+                wheels,
+                parts,
+                others,
+                notes);
+    }
+
+    private static PlaceCode place(Fields fields) {
+        String code = fields.text("place");
+        if (!PlaceCode.isWellFormed(code)) {
+            throw fields.refuse(
+                    "place",
+                    "is not a place code",
+                    "an ISO 3166 code such as CA-ON or US",
+                    "Write the code in capitals; `fandown rules` lists the places.");
+        }
+        return new PlaceCode(code);
+    }
+
+    private Vehicle vehicle(Fields fields) {
+        if (fields.isMap("vehicle")) {
+            return VehicleReader.read(fields.node("vehicle"));
+        }
+        Node document;
+        try {
+            document = vehicles.fetch(fields.text("vehicle"));
+        } catch (IllegalArgumentException e) {
+            throw fields.refuse(
+                    "vehicle",
+                    "cannot be fetched: " + e.getMessage(),
+                    "a vehicle file beside this one, or the vehicle itself",
+                    "Correct the path or write the vehicle here.");
+        }
+        return VehicleReader.read(document);
+    }
+
+    private static Report report(Fields fields) {
+        Map<Report.Entry, String> entries = new EnumMap<>(Report.Entry.class);
+        for (Report.Entry entry : Report.Entry.values()) {
+            String key = org.fandown.document.Names.kebab(entry);
+            if (!fields.has(key)) {
+                continue;
+            }
+            if (!entry.isYesNo()) {
+                entries.put(entry, fields.text(key));
+            } else if (fields.truth(key)) {
+                entries.put(entry, "yes");
+            }
+        }
+        fields.end();
+        return new Report(entries);
+    }
+
+    private static boolean asPrinted(Fields fields) {
+        return fields.optionalChoice("conditions", Declared.values()).orElse(Declared.AS_NOTED)
+                == Declared.AS_PRINTED;
+    }
+
+    private static Map<Check, Reading> readings(Fields fields, Circumstances general) {
+        Map<Check, Reading> readings = new EnumMap<>(Check.class);
+        for (String key : fields.keys()) {
+            Check check = readable(fields, key);
+            readings.put(check, ReadingReader.read(fields, key, check, general));
+        }
+        fields.end();
+        return readings;
+    }
+
+    private static Check readable(Fields fields, String key) {
+        Optional<Check> check = Check.byId(key);
+        if (check.isEmpty() || !isOfWholeVehicle(check.get().kind())) {
+            throw fields.refuseKey(
+                    key,
+                    check.isEmpty()
+                            ? "is not a check this program knows"
+                            : "is not a reading of the vehicle as a whole",
+                    "a check such as governor-cut-out or air-loss-applied",
+                    check.isEmpty()
+                            ? "See the list of checks in docs/formats.md."
+                            : "Strokes go under wheels, parts under parts.");
+        }
+        return check.get();
+    }
+
+    private static boolean isOfWholeVehicle(CheckKind kind) {
+        return switch (kind) {
+            case VALUE, BUILD_UP, AIR_LOSS, RESERVE, YES_NO -> true;
+            default -> false;
+        };
+    }
+
+    private static Map<WheelId, WheelReading> wheels(
+            Fields fields, Vehicle vehicle, Circumstances general) {
+        Map<WheelId, WheelReading> wheels = new TreeMap<>();
+        for (String key : fields.keys()) {
+            WheelId id = wheel(fields, key, vehicle);
+            wheels.put(id, WheelReadingReader.read(fields.fields(key), id, general));
+        }
+        fields.end();
+        return wheels;
+    }
+
+    private static WheelId wheel(Fields fields, String key, Vehicle vehicle) {
+        WheelId id;
+        try {
+            id = WheelId.parse(key);
+        } catch (IllegalArgumentException e) {
+            throw fields.refuseKey(
+                    key,
+                    "is not a wheel",
+                    "axle number and side, such as 1L",
+                    "Count axles from the front.");
+        }
+        if (!vehicle.hasWheel(id)) {
+            throw fields.refuseKey(
+                    key,
+                    "is not on this vehicle",
+                    "axles 1 to " + vehicle.axleCount(),
+                    "Count axles from the front through the whole combination.");
+        }
+        return id;
+    }
+
+    private enum Declared {
+        AS_PRINTED,
+        AS_NOTED
+    }
+}

@@ -1,0 +1,22 @@
+package org.fandown.evidence;
+
+import org.fandown.document.Node;
+
+/** Fetches the vehicle document that an inspection names instead of containing it. */
+@FunctionalInterface
+public interface VehicleSource {
+    /** Refuses every name: for documents that have to contain their vehicle. */
+    VehicleSource NONE =
+            name -> {
+                throw new IllegalArgumentException(
+                        "A vehicle has to be written in the document itself.");
+            };
+
+    /**
+     * The document of the given name.
+     *
+     * @param name as the inspection writes it, usually a path beside the inspection file
+     * @throws IllegalArgumentException with a message for the user, if there is none
+     */
+    Node fetch(String name);
+}

@@ -1,0 +1,60 @@
+package org.fandown.evidence;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.fandown.check.Check;
+import org.fandown.units.Quantity;
+import org.fandown.vehicle.WheelId;
+
+/**
+ * What was measured and seen at one wheel.
+ *
+ * @param wheel the wheel
+ * @param values measured lengths and angles
+ * @param answers yes-or-no observations
+ * @param makersLimit stroke limit the maker states for this chamber, empty if not noted
+ * @param defects defects of this brake in the person's words, empty if none
+ * @param at what held
+ */
+public record WheelReading(
+        WheelId wheel,
+        Map<Check, Measured> values,
+        Map<Check, Boolean> answers,
+        Optional<Quantity> makersLimit,
+        List<String> defects,
+        Circumstances at) {
+
+    /**
+     * A length or angle at a wheel.
+     *
+     * @param value the value
+     * @param readings how many instrument readings went into it: one, or two where a stroke was
+     *     found by subtraction
+     */
+    public record Measured(Quantity value, int readings) {}
+
+    /** Copies the collections. */
+    public WheelReading {
+        values = copy(values);
+        answers = copy(answers);
+        defects = List.copyOf(defects);
+    }
+
+    private static <V> Map<Check, V> copy(Map<Check, V> map) {
+        Map<Check, V> copy = new EnumMap<>(Check.class);
+        copy.putAll(map);
+        return java.util.Collections.unmodifiableMap(copy);
+    }
+
+    /** The measured value, empty if it was not measured. */
+    public Optional<Measured> value(Check check) {
+        return Optional.ofNullable(values.get(check));
+    }
+
+    /** The answer, empty if none was noted. */
+    public Optional<Boolean> answer(Check check) {
+        return Optional.ofNullable(answers.get(check));
+    }
+}

@@ -1,0 +1,118 @@
+package org.fandown.judgement;
+
+import java.util.List;
+import org.fandown.evidence.Reading;
+import org.fandown.evidence.Sample;
+import org.fandown.rulebook.Rule;
+import org.fandown.rulebook.Ruling;
+import org.fandown.units.Unit;
+
+/**
+ * Judges the time in which pressure climbs through the rule's window. With several points the
+ * window is interpolated; with two, a span that is wider than the window can only prove that the
+ * window took no longer.
+ */
+final class BuildUpJudge {
+    private static final double SLACK = 1e-9;
+
+    private BuildUpJudge() {}
+
+    static Finding judge(Case before, Ruling ruling, Reading.Span span) {
+        Rule.Window window = ruling.rule().method().window().orElseThrow();
+        Unit pressure = span.first().pressure().unit();
+        Unit clock = span.first().time().unit();
+        Bounds ends = Bounds.in(before, pressure, span.at());
+        double from = window.from().map(ends::value).orElse(0.0);
+        double to = ends.value(window.to());
+        if (ends.missing().isPresent()) {
+            return Finding.of(
+                    ruling,
+                    Status.UNDETERMINED,
+                    Why.of(() -> "The window needs " + ends.missing().get() + "."));
+        }
+        if (span.first().pressure().value() > from + SLACK
+                || span.last().pressure().value() < to - SLACK) {
+            return narrower(ruling, span, window);
+        }
+        double begin = crossing(span.samples(), from, clock);
+        double end = crossing(span.samples(), to, clock);
+        boolean exact =
+                span.samples().size() > 2
+                        || (Math.abs(span.first().pressure().value() - from) <= SLACK
+                                && Math.abs(span.last().pressure().value() - to) <= SLACK);
+        if (!exact) {
+            return wider(before, ruling, span, clock);
+        }
+        double time = end - begin;
+        Measurement measured = new Measurement(time, clock, doubt(before, span, time, to - from));
+        return NumericJudge.compare(ruling, measured, Bounds.in(before, clock, span.at()));
+    }
+
+    /** Two clock readings, and two needle readings turned into time by the rate of climb. */
+    private static double doubt(Case before, Reading.Span span, double time, double rise) {
+        double ofClock =
+                Uncertainty.expanded(
+                        2, before.inspection().instruments().step(span.first().time().unit()));
+        double ofNeedle =
+                Uncertainty.expanded(
+                        2, before.inspection().instruments().step(span.first().pressure().unit()));
+        return Uncertainty.combine(ofClock, ofNeedle * time / rise);
+    }
+
+    private static double crossing(List<Sample> samples, double pressure, Unit clock) {
+        for (int i = 1; i < samples.size(); i++) {
+            double low = samples.get(i - 1).pressure().value();
+            double high = samples.get(i).pressure().value();
+            if (high >= pressure - SLACK && high > low && (low <= pressure + SLACK)) {
+                double share = Math.min(1, Math.max(0, (pressure - low) / (high - low)));
+                double start = samples.get(i - 1).time().valueIn(clock);
+                return start + share * (samples.get(i).time().valueIn(clock) - start);
+            }
+        }
+        return samples.get(samples.size() - 1).time().valueIn(clock);
+    }
+
+    private static Finding narrower(Ruling ruling, Reading.Span span, Rule.Window window) {
+        return Finding.of(
+                ruling,
+                Status.SPOILED,
+                Why.of(
+                        () ->
+                                "Timed from "
+                                        + span.first().pressure()
+                                        + " to "
+                                        + span.last().pressure()
+                                        + "; the rule times it "
+                                        + window
+                                        + "."
+                                        + Demanded.sentence(ruling.rule().words()),
+                        () -> "Time it again " + window + "."));
+    }
+
+    private static Finding wider(Case before, Ruling ruling, Reading.Span span, Unit clock) {
+        double time = span.last().time().valueIn(clock) - span.first().time().valueIn(clock);
+        Measurement atMost =
+                new Measurement(
+                        time,
+                        clock,
+                        Uncertainty.expanded(2, before.inspection().instruments().step(clock)));
+        Finding finding = NumericJudge.compare(ruling, atMost, Bounds.in(before, clock, span.at()));
+        if (finding.status() == Status.MET) {
+            return finding;
+        }
+        return finding.as(
+                Status.UNDETERMINED,
+                Why.of(
+                        () ->
+                                "Timed over a wider span ("
+                                        + span.first().pressure()
+                                        + " to "
+                                        + span.last().pressure()
+                                        + ") than the rule's, and too long to prove that the rule's part"
+                                        + " of it was quick enough.",
+                        () ->
+                                "Time it again "
+                                        + ruling.rule().method().window().orElseThrow()
+                                        + ", or note the needle at several moments."));
+    }
+}

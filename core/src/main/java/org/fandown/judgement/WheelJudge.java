@@ -1,0 +1,147 @@
+package org.fandown.judgement;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.fandown.evidence.WheelReading;
+import org.fandown.evidence.WheelReading.Measured;
+import org.fandown.judgement.Decision.Edge;
+import org.fandown.rulebook.Fit;
+import org.fandown.rulebook.Limit;
+import org.fandown.rulebook.Ruling;
+import org.fandown.rulebook.StrokeTable;
+import org.fandown.units.Unit;
+import org.fandown.vehicle.Chamber;
+import org.fandown.vehicle.WheelEnd;
+import org.fandown.vehicle.WheelId;
+
+/** Judges what was measured or seen at each wheel. */
+final class WheelJudge {
+    private WheelJudge() {}
+
+    static List<Finding> judge(Case before, Ruling ruling) {
+        List<Finding> findings = new ArrayList<>();
+        for (WheelId wheel : ruling.wheels()) {
+            one(before, ruling, wheel).ifPresent(f -> findings.add(f.at(wheel)));
+        }
+        return findings;
+    }
+
+    private static Optional<Finding> one(Case before, Ruling ruling, WheelId wheel) {
+        WheelReading reading = before.inspection().wheels().get(wheel);
+        if (reading == null) {
+            return ReadingJudge.notChecked(ruling);
+        }
+        Fit fit = ruling.rule().applies().wheelFit(before.vehicle(), wheel);
+        if (ruling.rule().check().kind() == org.fandown.check.CheckKind.WHEEL_YES_NO) {
+            return answer(ruling, reading);
+        }
+        Optional<Measured> measured = reading.value(ruling.rule().check());
+        if (measured.isEmpty()) {
+            return ReadingJudge.notChecked(ruling);
+        }
+        if (fit.answer() == Fit.Answer.UNKNOWN) {
+            return Optional.of(unknownFit(ruling, fit));
+        }
+        Optional<Finding> objection = Demanded.objection(before, ruling, reading.at());
+        return objection.isPresent()
+                ? objection
+                : Optional.of(compared(before, ruling, reading, measured.get()));
+    }
+
+    static Finding unknownFit(Ruling ruling, Fit fit) {
+        return Finding.of(
+                ruling,
+                Status.UNDETERMINED,
+                Why.of(
+                        () ->
+                                "The vehicle file does not say "
+                                        + fit.missing()
+                                        + ", so it is not known whether the rule applies.",
+                        () -> "Add it to the vehicle file."));
+    }
+
+    private static Optional<Finding> answer(Ruling ruling, WheelReading reading) {
+        Optional<Boolean> answer = reading.answer(ruling.rule().check());
+        if (answer.isEmpty()) {
+            return ReadingJudge.notChecked(ruling);
+        }
+        return Optional.of(
+                answer.get()
+                        ? Finding.of(ruling, Status.MET, Why.of(() -> "Noted: yes."))
+                        : Finding.of(
+                                ruling,
+                                Status.NOT_MET,
+                                Why.of(
+                                        () ->
+                                                "Noted: no."
+                                                        + Demanded.sentence(
+                                                                ruling.rule().words()))));
+    }
+
+    private static Finding compared(
+            Case before, Ruling ruling, WheelReading reading, Measured measured) {
+        Unit unit = measured.value().unit();
+        double step = before.inspection().instruments().step(unit);
+        Measurement value =
+                new Measurement(
+                        measured.value().value(),
+                        unit,
+                        Uncertainty.expanded(measured.readings(), step));
+        WheelEnd end = before.vehicle().wheel(reading.wheel());
+        if (ruling.limit() instanceof Limit.Strokes strokes) {
+            return stroke(ruling, strokes.table(), reading, end, value);
+        }
+        Bounds bounds = Bounds.withChamber(before, unit, reading.at(), end.chamber().orElse(null));
+        return NumericJudge.compare(ruling, value, bounds);
+    }
+
+    private static Finding stroke(
+            Ruling ruling,
+            StrokeTable table,
+            WheelReading reading,
+            WheelEnd end,
+            Measurement value) {
+        Optional<Double> limit = strokeLimit(table, reading, end, value.unit());
+        if (limit.isEmpty()) {
+            return NumericJudge.lacking(
+                    ruling, value, "a chamber the table lists, or the stroke marked on it");
+        }
+        Finding finding =
+                NumericJudge.decided(
+                        ruling,
+                        value,
+                        0,
+                        Optional.empty(),
+                        Optional.of(new Edge(limit.get(), true)));
+        return finding.as(
+                finding.status(), strokeWhy(ruling, finding.status(), value, limit.get(), end));
+    }
+
+    private static Why strokeWhy(
+            Ruling ruling, Status status, Measurement value, double limit, WheelEnd end) {
+        String chamber = end.chamber().map(Chamber::text).orElse("chamber");
+        return Why.of(
+                () ->
+                        "Stroke "
+                                + value
+                                + ", limit for "
+                                + chamber
+                                + " "
+                                + org.fandown.units.Quantities.print(limit, value.unit())
+                                + (status == Status.UNDETERMINED ? ": too close to decide." : ".")
+                                + (status == Status.NOT_MET
+                                        ? Demanded.sentence(ruling.rule().words())
+                                        : ""),
+                () -> status == Status.UNDETERMINED ? Advice.closer(ruling.rule().check()) : "");
+    }
+
+    /** The stroke limit at a wheel in the unit: the maker's as noted, or the table's. */
+    static Optional<Double> strokeLimit(
+            StrokeTable table, WheelReading reading, WheelEnd end, Unit unit) {
+        if (reading.makersLimit().isPresent()) {
+            return reading.makersLimit().map(q -> q.valueIn(unit));
+        }
+        return end.chamber().flatMap(chamber -> Strokes.limit(table, chamber, unit));
+    }
+}
