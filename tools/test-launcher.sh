@@ -75,7 +75,7 @@ begin "deleted source is seen, and leaves nothing behind"
 ls "$copy"/.build/*/ready >"$work/before"
 rm "$app/Extra.java"
 expect 0 "$copy/fandown" --version
-says "the sources have changed: building"
+says "the sources or the Java have changed: building"
 newest=$(ls -dt "$copy"/.build/*/ready | head -n 1)
 contents=$(cd "${newest%/ready}" && jar tf fandown.jar)
 case $contents in
@@ -119,7 +119,7 @@ expect 0 "$copy/fandown" --version
 wait "$other" || failed "$what: the other launch ended with $?"
 prints_version "$out"
 prints_version "$work/out2"
-[ "$(cat "$err" "$work/err2" | grep -c 'the sources have changed: building')" -eq 1 ] ||
+[ "$(cat "$err" "$work/err2" | grep -c 'the sources or the Java have changed: building')" -eq 1 ] ||
     failed "$what: not exactly one build"
 cat "$err" "$work/err2" | grep -q 'another launch is building' || failed "$what: nobody waited"
 [ ! -e "$copy/.build/lock" ] || failed "$what: the lock is still there"
