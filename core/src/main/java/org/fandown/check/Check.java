@@ -232,6 +232,6 @@ public enum Check {
 
     /** The check with the given text form, or empty. */
     public static Optional<Check> byId(String id) {
-        return Optional.ofNullable(Names.BY_CHECK_ID.get(id));
+        return Optional.ofNullable(Names.Index.BY_CHECK_ID.get(id));
     }
 }

@@ -5,9 +5,16 @@ import java.util.TreeMap;
 
 /** Text forms of the vocabulary: lower case with hyphens. */
 final class Names {
-    static final Map<String, Check> BY_CHECK_ID = index();
-
     private Names() {}
+
+    /**
+     * Checks by text form; apart, because it needs every check while a check needs {@link #kebab}.
+     */
+    static final class Index {
+        static final Map<String, Check> BY_CHECK_ID = index();
+
+        private Index() {}
+    }
 
     static String kebab(Enum<?> constant) {
         StringBuilder text = new StringBuilder();
