@@ -36,6 +36,8 @@ public enum Unit {
     CM("cm", Dimension.LENGTH, 1, 100, 2),
     /** Metre. */
     METRE("m", Dimension.LENGTH, 1, 1, 3),
+    /** Kilometre. */
+    KILOMETRE("km", Dimension.LENGTH, 1000, 1, 2),
     /** Foot. */
     FOOT("ft", Dimension.LENGTH, 3048, 10_000, 2),
 

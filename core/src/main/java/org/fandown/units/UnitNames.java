@@ -27,6 +27,7 @@ final class UnitNames {
         loose(Unit.MM, "mm", "millimetre", "millimetres", "millimeter", "millimeters");
         loose(Unit.CM, "cm", "centimetre", "centimetres", "centimeter", "centimeters");
         loose(Unit.METRE, "metre", "metres", "meter", "meters");
+        loose(Unit.KILOMETRE, "km", "kilometre", "kilometres", "kilometer", "kilometers");
         loose(Unit.FOOT, "ft", "foot", "feet");
         loose(Unit.CUBIC_INCH, "in3", "cu in", "cubic in", "cubic inch", "cubic inches");
         loose(Unit.LITRE, "l", "litre", "litres", "liter", "liters");
