@@ -70,6 +70,13 @@ public enum Check {
             CheckKind.AIR_LOSS, Dimension.GAUGE_PRESSURE, true, "Air loss, brakes released"),
     RESERVOIR_RESERVE(
             CheckKind.RESERVE, Dimension.GAUGE_PRESSURE, false, "Reserve after brake applications"),
+    CONTROL_LINE_RESERVE(
+            CheckKind.RESERVE,
+            Dimension.GAUGE_PRESSURE,
+            false,
+            "Control-line pressure after full strokes"),
+    RESERVE_APPLICATIONS(
+            CheckKind.VALUE, Dimension.COUNT, false, "Applications left after the warning"),
     GAUGE_ERROR(CheckKind.VALUE, Dimension.RATIO, false, "Error of the pressure gauge"),
     CHAMBER_PRESSURE_SHARE(
             CheckKind.VALUE,
@@ -77,7 +84,11 @@ public enum Check {
             false,
             "Share of reservoir pressure that reaches the chambers"),
     BRAKING_FORCE(CheckKind.VALUE, Dimension.RATIO, false, "Braking force, share of gross weight"),
+    EMERGENCY_BRAKING_FORCE(
+            CheckKind.VALUE, Dimension.RATIO, false, "Secondary braking force, share of weight"),
     PARKING_FORCE(CheckKind.VALUE, Dimension.RATIO, false, "Parking-brake force, share of weight"),
+    PARKING_BRAKE_WHEEL_SHARE(
+            CheckKind.VALUE, Dimension.RATIO, false, "Share of wheels the parking brake acts on"),
     PARKING_GRADE(CheckKind.VALUE, Dimension.RATIO, false, "Grade held by the parking brakes"),
     RETARDATION_FORCE(
             CheckKind.VALUE, Dimension.RATIO, false, "Retardation force, share of axle rating"),
@@ -85,6 +96,10 @@ public enum Check {
     CONTROL_SIGNAL_DROP(
             CheckKind.VALUE, Dimension.RATIO, false, "Control signal lost through a unit"),
     DECELERATION(CheckKind.VALUE, Dimension.ACCELERATION, false, "Deceleration"),
+    EMERGENCY_DECELERATION(
+            CheckKind.VALUE, Dimension.ACCELERATION, false, "Deceleration, secondary brake"),
+    PARKING_DECELERATION(
+            CheckKind.VALUE, Dimension.ACCELERATION, false, "Deceleration, parking brake"),
     STOPPING_DISTANCE(
             CheckKind.VALUE, Dimension.LENGTH, false, "Stopping distance, service brakes"),
     EMERGENCY_STOPPING_DISTANCE(
@@ -111,6 +126,9 @@ public enum Check {
             Dimension.RATIO,
             false,
             "Trailer reservoir volume, share of chamber volume"),
+    RESERVE_FOR_SECONDARY_BRAKING(
+            CheckKind.YES_NO, null, false, "Secondary braking left after full strokes"),
+    SPRING_BRAKE_FEED(CheckKind.YES_NO, null, false, "Spring brakes fed from a protected reserve"),
     LOW_AIR_WARNING_WORKS(CheckKind.YES_NO, null, false, "Low-air warning works"),
     GAUGE_WORKS(CheckKind.YES_NO, null, false, "Pressure gauge works"),
     NO_AUDIBLE_LEAK(CheckKind.YES_NO, null, false, "No air leak to be heard"),
