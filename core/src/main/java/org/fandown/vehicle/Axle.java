@@ -19,7 +19,7 @@ public record Axle(
         Optional<Quantity> grossMass,
         Optional<Quantity> load) {
 
-    /** Refuses masses that are not positive. */
+    /** Refuses loads no road vehicle has. */
     public Axle {
         grossMass.ifPresent(mass -> Sizes.mass("gross-mass", mass));
         load.ifPresent(mass -> Sizes.mass("load", mass));

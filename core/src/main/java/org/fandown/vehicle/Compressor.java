@@ -15,7 +15,7 @@ public record Compressor(Optional<Quantity> displacement, OptionalDouble driveRa
     static final double LEAST_RATIO = 0.1;
     static final double GREATEST_RATIO = 5;
 
-    /** Refuses a displacement that is not positive and a ratio outside 0.1 to 5. */
+    /** Refuses a displacement no compressor has and a ratio outside 0.1 to 5. */
     public Compressor {
         displacement.ifPresent(size -> Sizes.volume("displacement", size));
         if (driveRatio.isPresent()) {

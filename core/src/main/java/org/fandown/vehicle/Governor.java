@@ -12,7 +12,7 @@ import org.fandown.units.Unit;
  */
 public record Governor(Optional<Quantity> cutIn, Optional<Quantity> cutOut) {
 
-    /** Refuses pressures that are not positive, and a cut-in that is not below the cut-out. */
+    /** Refuses pressures no brake system works at, and a cut-in that is not below the cut-out. */
     public Governor {
         cutIn.ifPresent(pressure -> Sizes.pressure("cut-in", pressure));
         cutOut.ifPresent(pressure -> Sizes.pressure("cut-out", pressure));

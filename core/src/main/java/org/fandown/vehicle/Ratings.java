@@ -14,7 +14,7 @@ public record Ratings(Optional<Quantity> gross, Optional<Quantity> registered) {
     /** Nothing is known. */
     public static final Ratings UNKNOWN = new Ratings(Optional.empty(), Optional.empty());
 
-    /** Refuses a mass that is not positive. */
+    /** Refuses a mass no road vehicle has. */
     public Ratings {
         gross.ifPresent(mass -> Sizes.mass("gross-mass", mass));
         registered.ifPresent(mass -> Sizes.mass("registered-mass", mass));

@@ -11,7 +11,7 @@ import org.fandown.units.Quantity;
  */
 public record Reservoir(ReservoirRole role, Optional<Quantity> volume) {
 
-    /** Refuses a volume that is not positive. */
+    /** Refuses a volume no road vehicle has. */
     public Reservoir {
         volume.ifPresent(size -> Sizes.volume("volume", size));
     }

@@ -27,9 +27,9 @@ public record WheelEnd(
 
     /** Refuses parts that the kind of brake cannot have. */
     public WheelEnd {
-        arm.ifPresent(length -> Sizes.length("arm", length));
-        drumRadius.ifPresent(length -> Sizes.length("drum-radius", length));
-        tyreRadius.ifPresent(length -> Sizes.length("tyre-radius", length));
+        arm.ifPresent(Sizes::arm);
+        drumRadius.ifPresent(Sizes::drumRadius);
+        tyreRadius.ifPresent(Sizes::tyreRadius);
         WheelEndRules.require(brake, chamber, springBrake);
         WheelEndRules.requireParts(
                 brake,

@@ -84,12 +84,12 @@ class VehicleReaderTest {
                     "id": "T7", | "id": "T7", "brakes": "none", | units[0].axles[0].chamber | a chamber is given
                     "id": "T7", | "id": " ", | units[0].id | empty
                     {"role": "primary"} | {"role": "trailer"} | units[0].reservoirs | supply, primary
-                    "volume": "1400 in3" | "volume": "0 in3" | units[0].reservoirs[0].volume | more than zero
+                    "volume": "1400 in3" | "volume": "0 in3" | units[0].reservoirs[0].volume | 10000 L
                     "volume": "1400 in3" | "volume": "1400 in" | units[0].reservoirs[0].volume | volume
                     "supply": "supply-reservoir" | "supply": "integrated-dryer-unit" | units[0].reservoirs | integrated dryer unit
                     "drive-ratio": 1.0 | "drive-ratio": 9 | units[0].compressor.drive-ratio | 0.1
                     "cut-in": "100 psi" | "cut-in": "125 psi" | units[0].governor.cut-in | below the cut-out
-                    "cut-in": "100 psi" | "cut-in": "-5 psi" | units[0].governor.cut-in | more than zero
+                    "cut-in": "100 psi" | "cut-in": "-5 psi" | units[0].governor.cut-in | 2000 kPa
                     "gross-mass": "11800 kg" | "gross-mass": "11800" | units[0].gross-mass | unit
                     "built": "2018-05" | "built": "2018-13" | units[0].built | 2018-05
                     "built": "2018-05" | "built": "2018-02-30" | units[0].built | date
@@ -108,6 +108,7 @@ class VehicleReaderTest {
                     "spring-brake": false, "adjuster" | "adjuster" | units[0].axles[0] | spring-brake
                     "brake": "drum", "chamber": "clamp 20", | "brake": "none", | units[0].axles[0].adjuster | an adjuster
                     "arm": "5.5 in" | "arm": "5.5 psi" | units[0].axles[0].arm | length
+                    "arm": "5.5 in" | "arm": "5.5 ft" | units[0].axles[0].arm | 25 mm to 500 mm
                     "arm": "5.5 in" | "lining": "pads" | units[0].axles[0].lining | pads
                     "arm": "5.5 in" | "arms": "5.5 in" | units[0].axles[0].arms | arm
                     "left": {"chamber" | "left": {"load": "1 t", "chamber" | units[0].axles[1].left.load | not known
