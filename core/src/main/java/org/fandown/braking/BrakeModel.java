@@ -1,5 +1,6 @@
 package org.fandown.braking;
 
+import java.util.EnumSet;
 import java.util.Optional;
 import java.util.Set;
 
@@ -45,11 +46,21 @@ record BrakeModel(
     /** Force (lbf) on the push rod under the spring alone. */
     Span parked(double growth) {
         double most = springForce(read.orElse(adjusted).longerBy(growth));
-        return new Span(read.isPresent() ? most : 0, most);
+        return new Span(isSure() ? most : 0, most);
     }
 
-    boolean isBottomed(double psi, double growth) {
-        return read.isPresent() && curve.isBottomed(read.get().longerBy(growth).demandAt(psi));
+    /** What is odd about the stroke at an application. */
+    Set<StrokeNote> notes(double psi, double growth) {
+        EnumSet<StrokeNote> notes = EnumSet.noneOf(StrokeNote.class);
+        notes.addAll(readNotes);
+        if (read.isPresent() && curve.isBottomed(read.get().longerBy(growth).demandAt(psi))) {
+            notes.add(StrokeNote.BOTTOMED);
+        }
+        return notes;
+    }
+
+    private boolean isSure() {
+        return read.isPresent() && !readNotes.contains(StrokeNote.SUSPICIOUSLY_SHORT);
     }
 
     private double force(StrokeModel strokes, double psi, double growth) {

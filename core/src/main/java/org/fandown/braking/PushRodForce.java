@@ -21,6 +21,9 @@ public final class PushRodForce {
     private static final double KNEE = Assumption.FORCE_KNEE.number();
     private static final double LOSS = Assumption.FORCE_LOSS.number();
 
+    /** Where the stroke counts as used up: a stroke of just that length may come out rounded. */
+    private static final double END = 1 - 1e-9;
+
     private final double area;
     private final double fullStroke;
 
@@ -92,7 +95,7 @@ public final class PushRodForce {
     }
 
     boolean isBottomed(double inches) {
-        return inches >= fullStroke;
+        return inches / fullStroke >= END;
     }
 
     double area() {
@@ -109,6 +112,6 @@ public final class PushRodForce {
             return 1;
         }
         double y = (x - KNEE) / (1 - KNEE);
-        return x < 1 ? 1 - LOSS * y * y : 0;
+        return x < END ? 1 - LOSS * y * y : 0;
     }
 }
