@@ -4,9 +4,13 @@ package org.fandown.check;
  * Where rules come from: an ISO 3166 code such as {@code CA}, {@code CA-ON} or {@code US-CA}, or
  * {@code UN} or {@code EU} for the bodies above countries.
  *
- * @param code two capitals, optionally a hyphen and one to three capitals or digits
+ * @param code two capitals; optionally a hyphen and one to three capitals or digits for a
+ *     subdivision; optionally another hyphen and one to eight for a site with a pack of its own
+ *     ({@code CA-ON-YARD7})
  */
 public record PlaceCode(String code) implements Comparable<PlaceCode> {
+    private static final int MOST_SUBDIVISION = 3;
+    private static final int MOST_SITE = 8;
 
     /**
      * Checks the form.
@@ -22,19 +26,27 @@ public record PlaceCode(String code) implements Comparable<PlaceCode> {
 
     /** Whether the text has the form of a place code. */
     public static boolean isWellFormed(String text) {
-        int length = text.length();
-        if (length < 2 || !isCapital(text.charAt(0)) || !isCapital(text.charAt(1))) {
+        String[] parts = text.split("-", -1);
+        if (parts.length > 3 || parts[0].length() != 2) {
             return false;
         }
-        if (length == 2) {
-            return true;
+        for (int i = 0; i < parts.length; i++) {
+            int most = i == 1 ? MOST_SUBDIVISION : MOST_SITE;
+            if (parts[i].isEmpty() || parts[i].length() > most || !isCode(parts[i], i > 0)) {
+                return false;
+            }
         }
-        boolean good = text.charAt(2) == '-' && length >= 4 && length <= 6;
-        for (int i = 3; good && i < length; i++) {
-            char c = text.charAt(i);
-            good = isCapital(c) || (c >= '0' && c <= '9');
+        return true;
+    }
+
+    private static boolean isCode(String part, boolean digits) {
+        for (int i = 0; i < part.length(); i++) {
+            char c = part.charAt(i);
+            if (!isCapital(c) && !(digits && c >= '0' && c <= '9')) {
+                return false;
+            }
         }
-        return good;
+        return true;
     }
 
     /** The code in lower case, with which the ids of the place's rules begin. */

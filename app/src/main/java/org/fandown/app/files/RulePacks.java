@@ -1,0 +1,160 @@
+package org.fandown.app.files;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
+import org.fandown.check.PlaceCode;
+import org.fandown.document.DocumentException;
+import org.fandown.document.Node;
+import org.fandown.document.Position;
+import org.fandown.rulebook.Pack;
+import org.fandown.rulebook.PackReader;
+import org.fandown.rulebook.Rulebook;
+
+/**
+ * The rule packs that come with the program and those of a site's own folder. Packs are read only
+ * when a place needs them, since reading them all takes longer than judging one inspection.
+ */
+public final class RulePacks {
+    private static final String FOLDER = "/org/fandown/rulebook/";
+    private static final String LIST = FOLDER + "places.txt";
+
+    private final Map<PlaceCode, Supplier<Node>> documents = new LinkedHashMap<>();
+    private final Map<PlaceCode, Pack> read = new LinkedHashMap<>();
+
+    private RulePacks() {}
+
+    /** The packs that come with the program. */
+    public static RulePacks builtIn() {
+        RulePacks packs = new RulePacks();
+        for (String code : resource(LIST).lines().map(String::strip).toList()) {
+            if (!code.isEmpty()) {
+                String name = code + ".yaml";
+                packs.documents.put(
+                        new PlaceCode(code),
+                        () -> DocumentText.yaml(name, resource(FOLDER + name)));
+            }
+        }
+        return packs;
+    }
+
+    /**
+     * These packs and those of a folder: every file there that ends in {@code .yaml}, {@code .yml}
+     * or {@code .json}.
+     *
+     * @throws DocumentException if a file is not a rule pack, or is one of a place that has a pack
+     *     already
+     */
+    public RulePacks and(Path folder) {
+        RulePacks all = new RulePacks();
+        all.documents.putAll(documents);
+        for (Path file : packFiles(folder)) {
+            Node document = DocumentFiles.read(file);
+            Pack pack = PackReader.read(document);
+            if (all.documents.containsKey(pack.place())) {
+                throw new DocumentException(
+                        document.at(),
+                        "place",
+                        pack.place().code(),
+                        "there is a pack for this place already",
+                        "a code of the site's own, such as "
+                                + pack.place()
+                                + "-YARD, with parent: "
+                                + pack.place(),
+                        "Give the site a code of its own; the parent's rules then hold too.");
+            }
+            all.documents.put(pack.place(), () -> document);
+            all.read.put(pack.place(), pack);
+        }
+        return all;
+    }
+
+    private static List<Path> packFiles(Path folder) {
+        if (!Files.isDirectory(folder)) {
+            throw new DocumentException(
+                    Position.inFile(folder.toString()),
+                    "",
+                    "",
+                    "this is not a folder",
+                    "a folder with rule packs in it",
+                    "Correct the path given with --packs.");
+        }
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.filter(RulePacks::isPack).sorted().toList();
+        } catch (IOException e) {
+            throw new UncheckedIOException("Cannot list " + folder, e);
+        }
+    }
+
+    private static boolean isPack(Path file) {
+        String name = file.getFileName().toString();
+        return Files.isRegularFile(file)
+                && (name.endsWith(".yaml") || name.endsWith(".yml") || name.endsWith(".json"));
+    }
+
+    /** The places with a pack. */
+    public List<PlaceCode> places() {
+        return documents.keySet().stream().sorted().toList();
+    }
+
+    /** A rulebook of one place and its ancestors; empty if the place has no pack. */
+    public Optional<Rulebook> rulebookFor(PlaceCode place) {
+        if (!documents.containsKey(place)) {
+            return Optional.empty();
+        }
+        List<Pack> lineage = new ArrayList<>();
+        Optional<PlaceCode> next = Optional.of(place);
+        while (next.isPresent()
+                && documents.containsKey(next.get())
+                && !holds(lineage, next.get())) {
+            Pack pack = pack(next.get());
+            lineage.add(pack);
+            next = pack.parent();
+        }
+        return Optional.of(Rulebook.of(lineage));
+    }
+
+    private static boolean holds(List<Pack> packs, PlaceCode place) {
+        return packs.stream().anyMatch(p -> p.place().equals(place));
+    }
+
+    /** A rulebook of every place. */
+    public Rulebook all() {
+        return Rulebook.of(documents.keySet().stream().map(this::pack).toList());
+    }
+
+    private Pack pack(PlaceCode place) {
+        Pack known = read.get(place);
+        if (known != null) {
+            return known;
+        }
+        Supplier<Node> document = documents.get(place);
+        if (document == null) {
+            throw new IllegalArgumentException("There is no rule pack for " + place + ".");
+        }
+        Pack pack = PackReader.read(document.get());
+        read.put(place, pack);
+        return pack;
+    }
+
+    private static String resource(String name) {
+        try (InputStream in = RulePacks.class.getResourceAsStream(name)) {
+            if (in == null) {
+                throw new IllegalStateException("The program lacks its file " + name + ".");
+            }
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException("Cannot read " + name, e);
+        }
+    }
+}
