@@ -10,6 +10,7 @@ import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.lang.ArchRule;
 import com.tngtech.archunit.lang.syntax.ArchRuleDefinition;
 import java.util.List;
+import org.fandown.reference.SourcedTests;
 import org.jspecify.annotations.NullMarked;
 import org.junit.jupiter.api.Test;
 
@@ -52,6 +53,13 @@ class AppShapeTest {
     void every_package_has_a_package_info_marked_for_null() {
         assertThat(packagesWithoutMark(main())).isEmpty();
         assertThat(packagesWithoutMark(bad())).contains(BAD_ROOT + ".files");
+    }
+
+    @Test
+    void every_reference_test_names_its_source() {
+        JavaClasses tests = new ClassFileImporter().importPackages("org.fandown.reference");
+        assertThat(tests).isNotEmpty();
+        assertThat(SourcedTests.problems(tests)).isEmpty();
     }
 
     private static ArchRule neverUsesTheProgram() {
