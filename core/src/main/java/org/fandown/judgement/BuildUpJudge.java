@@ -5,6 +5,7 @@ import org.fandown.evidence.Reading;
 import org.fandown.evidence.Sample;
 import org.fandown.rulebook.Rule;
 import org.fandown.rulebook.Ruling;
+import org.fandown.units.Quantity;
 import org.fandown.units.Unit;
 
 /**
@@ -14,6 +15,9 @@ import org.fandown.units.Unit;
  */
 final class BuildUpJudge {
     private static final double SLACK = 1e-9;
+
+    /** Books print one window in two units that differ by less than this (psi). */
+    private static final double NEAR_PSI = 1;
 
     private BuildUpJudge() {}
 
@@ -30,22 +34,33 @@ final class BuildUpJudge {
                     Status.UNDETERMINED,
                     Why.of(() -> "The window needs " + ends.missing().get() + "."));
         }
-        if (span.first().pressure().value() > from + SLACK
-                || span.last().pressure().value() < to - SLACK) {
+        double first = span.first().pressure().value();
+        double last = span.last().pressure().value();
+        double near = Quantity.of(NEAR_PSI, Unit.PSI).valueIn(pressure);
+        boolean sameEnds = Math.abs(first - from) <= near && Math.abs(last - to) <= near;
+        if (span.samples().size() == 2 && sameEnds) {
+            return scaled(before, ruling, span, to - from);
+        }
+        if (first > from + SLACK || last < to - SLACK) {
             return narrower(ruling, span, window);
         }
-        double begin = crossing(span.samples(), from, clock);
-        double end = crossing(span.samples(), to, clock);
-        boolean exact =
-                span.samples().size() > 2
-                        || (Math.abs(span.first().pressure().value() - from) <= SLACK
-                                && Math.abs(span.last().pressure().value() - to) <= SLACK);
-        if (!exact) {
+        if (span.samples().size() == 2) {
             return wider(before, ruling, span, clock);
         }
-        double time = end - begin;
+        double time = crossing(span.samples(), to, clock) - crossing(span.samples(), from, clock);
         Measurement measured = new Measurement(time, clock, doubt(before, span, time, to - from));
         return NumericJudge.compare(ruling, measured, Bounds.in(before, clock, span.at()));
+    }
+
+    /** Timed between ends that are the rule's own, or no more than a needle's width from them. */
+    private static Finding scaled(Case before, Ruling ruling, Reading.Span span, double rise) {
+        Unit clock = span.first().time().unit();
+        double timed = span.last().time().valueIn(clock) - span.first().time().valueIn(clock);
+        double climbed = span.last().pressure().value() - span.first().pressure().value();
+        double time = Math.abs(climbed - rise) <= SLACK ? timed : timed * rise / climbed;
+        double doubt = Uncertainty.combine(doubt(before, span, time, rise), Math.abs(timed - time));
+        return NumericJudge.compare(
+                ruling, new Measurement(time, clock, doubt), Bounds.in(before, clock, span.at()));
     }
 
     /** Two clock readings, and two needle readings turned into time by the rate of climb. */
