@@ -63,6 +63,7 @@ public final class Num {
 
     /**
      * Returns the remainder of a division that rounds down, so that it has the sign of the divisor.
+     * A remainder so near to the divisor that no double lies between them is zero.
      *
      * @param value a finite number
      * @param divisor a finite number other than zero, of size up to 1e290

@@ -75,7 +75,7 @@ final class QuantityParser {
         Amount small = amount();
         double ratio = ratio(large, small.unit());
         if (ratio == 0 || clock) {
-            throw refusals.because("only h with min, min with s, and ft with in can be joined");
+            throw refusals.because("only h, min and s, or ft and in can be joined");
         }
         if (number != Math.floor(number) || small.value() >= ratio) {
             throw refusals.because(
@@ -95,14 +95,16 @@ final class QuantityParser {
         throw refusals.because("a colon stands only between min and s or between h and min");
     }
 
+    /** Returns how many of the small unit make the large one, or 0 if the two are not joined. */
     private static double ratio(Unit large, Unit small) {
-        boolean time =
-                (large == Unit.HOUR && small == Unit.MINUTE)
-                        || (large == Unit.MINUTE && small == Unit.SECOND);
-        if (time) {
-            return 60;
-        }
-        return large == Unit.FOOT && small == Unit.INCH ? 12 : 0;
+        boolean joined =
+                switch (large) {
+                    case HOUR -> small == Unit.MINUTE || small == Unit.SECOND;
+                    case MINUTE -> small == Unit.SECOND;
+                    case FOOT -> small == Unit.INCH;
+                    default -> false;
+                };
+        return joined ? large.convert(1, small) : 0;
     }
 
     /** Reads the number at the cursor: plain, grouped, fraction, mixed or clock. */
