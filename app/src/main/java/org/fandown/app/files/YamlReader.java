@@ -47,6 +47,8 @@ final class YamlReader {
                         .setLabel(file)
                         .setUseMarks(true)
                         .setCodePointLimit(Integer.MAX_VALUE)
+                        // All at once: the parser copies what it holds at each refill.
+                        .setBufferSize(text.length() + 1)
                         .build();
         this.events = new Parse(settings).parseString(text).iterator();
     }

@@ -55,14 +55,10 @@ class DocumentFilesTest {
 
     @Test
     void a_file_over_8_mib_is_refused_and_one_of_8_mib_is_not() throws IOException {
-        String line = "# a comment of a line\n";
-        String exact = "a: 1\n" + line.repeat(DocumentFiles.MAX_BYTES / line.length());
-        String fitting = exact.substring(0, Math.min(exact.length(), DocumentFiles.MAX_BYTES));
+        String start = "a: 1\n";
+        String fitting = start + "#".repeat(DocumentFiles.MAX_BYTES - start.length());
         Path largest = Files.writeString(directory.resolve("largest.yaml"), fitting);
-        Path large =
-                Files.writeString(
-                        directory.resolve("large.yaml"),
-                        fitting + "#".repeat(DocumentFiles.MAX_BYTES - fitting.length() + 1));
+        Path large = Files.writeString(directory.resolve("large.yaml"), fitting + "#");
 
         assertThat(Json.writeCompact(DocumentFiles.read(largest))).isEqualTo("{\"a\":1}");
         assertThat(refusal(large).problem()).isEqualTo("the file is too large");
