@@ -1,5 +1,7 @@
 package org.fandown.braking;
 
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import org.fandown.units.Quantity;
@@ -16,20 +18,7 @@ final class Strokes {
      * Readjustment limits (in) of types whose full stroke no table read here gives. Source: 49 CFR
      * 393.47(e)(1), as amended 86 FR 57076. They serve to infer a stroke, not to judge one.
      */
-    private static final Map<Mount, Map<String, Double>> LIMITS =
-            Map.of(
-                    Mount.CLAMP,
-                    Map.of("6", 1.25),
-                    Mount.BOLT,
-                    Map.of(
-                            "A", 1.375, "B", 1.75, "C", 1.75, "D", 1.25, "E", 1.375, "F", 2.25, "G",
-                            2.0),
-                    Mount.ROTOCHAMBER,
-                    Map.of(
-                            "9", 1.5, "12", 1.5, "16", 2.0, "20", 2.0, "24", 2.0, "30", 2.25, "36",
-                            2.75, "50", 3.0),
-                    Mount.DD3,
-                    Map.of("30", 2.25));
+    private static final Map<Mount, Map<String, Double>> LIMITS = limits();
 
     private Strokes() {}
 
@@ -47,11 +36,40 @@ final class Strokes {
             return tabled.get().value().valueIn(Unit.INCH);
         }
         double part = assumed.use(Assumption.FULL_STROKE_FROM_LIMIT);
-        Map<String, Double> limits = LIMITS.getOrDefault(chamber.mount(), Map.of());
-        Double limit = limits.get(chamber.type());
+        return limit(chamber) / part;
+    }
+
+    private static double limit(Chamber chamber) {
+        Map<String, Double> family = LIMITS.getOrDefault(chamber.mount(), Map.of());
+        Double limit = family.get(chamber.type());
         if (limit == null) {
             throw new IllegalStateException("No stroke is known for " + chamber.text() + ".");
         }
-        return limit / part;
+        return limit;
+    }
+
+    private static Map<Mount, Map<String, Double>> limits() {
+        Map<Mount, Map<String, Double>> limits = new EnumMap<>(Mount.class);
+        put(limits, Mount.CLAMP, 1.25, "6");
+        put(limits, Mount.BOLT, 1.25, "D");
+        put(limits, Mount.BOLT, 1.375, "A", "E");
+        put(limits, Mount.BOLT, 1.75, "B", "C");
+        put(limits, Mount.BOLT, 2.0, "G");
+        put(limits, Mount.BOLT, 2.25, "F");
+        put(limits, Mount.ROTOCHAMBER, 1.5, "9", "12");
+        put(limits, Mount.ROTOCHAMBER, 2.0, "16", "20", "24");
+        put(limits, Mount.ROTOCHAMBER, 2.25, "30");
+        put(limits, Mount.ROTOCHAMBER, 2.75, "36");
+        put(limits, Mount.ROTOCHAMBER, 3.0, "50");
+        put(limits, Mount.DD3, 2.25, "30");
+        return limits;
+    }
+
+    private static void put(
+            Map<Mount, Map<String, Double>> limits, Mount mount, double inches, String... types) {
+        Map<String, Double> family = limits.computeIfAbsent(mount, none -> new LinkedHashMap<>());
+        for (String type : types) {
+            family.put(type, inches);
+        }
     }
 }
