@@ -3,7 +3,6 @@ package org.fandown.judgement;
 import java.util.Optional;
 import org.fandown.check.Circumstance;
 import org.fandown.evidence.Circumstances;
-import org.fandown.judgement.Decision.Edge;
 import org.fandown.rulebook.Bound;
 import org.fandown.rulebook.NumericLimit;
 import org.fandown.units.Quantity;

@@ -94,10 +94,10 @@ final class CountJudge {
                 Uncertainty.expanded(
                         stroke.get().readings(), before.inspection().instruments().step(unit));
         double value = stroke.get().value().value();
-        Decision.Edge edge =
+        Edge edge =
                 limit.overBy()
-                        .map(by -> new Decision.Edge(allowed.get() + by.in(unit), false))
-                        .orElseGet(() -> new Decision.Edge(allowed.get(), true));
+                        .map(by -> new Edge(allowed.get() + by.in(unit), false))
+                        .orElseGet(() -> new Edge(allowed.get(), true));
         return Decision.decide(value - band, value + band, Optional.empty(), Optional.of(edge));
     }
 

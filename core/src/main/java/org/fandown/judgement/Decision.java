@@ -41,12 +41,4 @@ final class Decision {
     private static double slack(double value) {
         return ROUNDING * Math.max(1, Math.abs(value));
     }
-
-    /**
-     * One edge of a limit as a number in the unit of the reading.
-     *
-     * @param value the figure
-     * @param passes whether the figure itself passes
-     */
-    record Edge(double value, boolean passes) {}
 }

@@ -11,6 +11,7 @@ import org.fandown.vehicle.WheelId;
  * @param wheel the wheel, empty for the vehicle as a whole; for an axle its left wheel
  * @param status what the evidence says
  * @param measured what was measured, empty where nothing was
+ * @param allowed the limit it was compared with, empty where nothing was compared
  * @param why the words for it
  */
 public record Finding(
@@ -18,22 +19,30 @@ public record Finding(
         Optional<WheelId> wheel,
         Status status,
         Optional<Measurement> measured,
+        Optional<Allowed> allowed,
         Why why) {
 
     static Finding of(Ruling ruling, Status status, Why why) {
-        return new Finding(ruling, Optional.empty(), status, Optional.empty(), why);
+        return new Finding(
+                ruling, Optional.empty(), status, Optional.empty(), Optional.empty(), why);
     }
 
     static Finding of(Ruling ruling, Status status, Measurement measured, Why why) {
-        return new Finding(ruling, Optional.empty(), status, Optional.of(measured), why);
+        return new Finding(
+                ruling, Optional.empty(), status, Optional.of(measured), Optional.empty(), why);
     }
 
     Finding at(WheelId at) {
-        return new Finding(ruling, Optional.of(at), status, measured, why);
+        return new Finding(ruling, Optional.of(at), status, measured, allowed, why);
+    }
+
+    Finding within(Optional<Edge> lower, Optional<Edge> upper) {
+        return new Finding(
+                ruling, wheel, status, measured, Optional.of(new Allowed(lower, upper)), why);
     }
 
     Finding as(Status other, Why otherWhy) {
-        return new Finding(ruling, wheel, other, measured, otherWhy);
+        return new Finding(ruling, wheel, other, measured, allowed, otherWhy);
     }
 
     /** Whether the finding can change the verdict. */

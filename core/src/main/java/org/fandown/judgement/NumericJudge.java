@@ -2,7 +2,6 @@ package org.fandown.judgement;
 
 import java.util.Optional;
 import org.fandown.evidence.Circumstances;
-import org.fandown.judgement.Decision.Edge;
 import org.fandown.rulebook.Limit;
 import org.fandown.rulebook.NumericLimit;
 import org.fandown.rulebook.Ruling;
@@ -38,7 +37,8 @@ final class NumericJudge {
         Status status =
                 Decision.decide(measured.value() - band, measured.value() + band, lower, upper);
         return Finding.of(
-                ruling, status, measured, why(ruling, status, measured, band, lower, upper));
+                        ruling, status, measured, why(ruling, status, measured, band, lower, upper))
+                .within(lower, upper);
     }
 
     static Finding lacking(Ruling ruling, Measurement measured, String what) {

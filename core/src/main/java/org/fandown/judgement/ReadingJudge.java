@@ -92,7 +92,7 @@ final class ReadingJudge {
                 Decision.decide(
                                 reached.value(),
                                 reached.value(),
-                                Optional.of(new Decision.Edge(needed, true)),
+                                Optional.of(new Edge(needed, true)),
                                 Optional.empty())
                         == Status.MET;
         return reachedIt ? Optional.empty() : Optional.of(stoppedEarly(ruling, reached));

@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.fandown.check.Severity;
 import org.fandown.evidence.PartReading;
 import org.fandown.evidence.PartReading.Found;
+import org.fandown.evidence.Reading;
 import org.fandown.evidence.WheelReading;
 import org.fandown.rulebook.Limit;
 import org.fandown.rulebook.Standing;
@@ -38,6 +39,7 @@ final class Sentence {
         for (WheelReading wheel : before.inspection().wheels().values()) {
             wheel.defects().forEach(text -> defects.add(seenAtWheel(wheel, text)));
         }
+        before.inspection().readings().values().forEach(this::unruled);
         List<String> because = new ArrayList<>();
         Verdict verdict = verdict(because);
         return new Judgement(
@@ -88,6 +90,21 @@ final class Sentence {
         }
     }
 
+    /** A no to a check that no rule of the place judges. */
+    private void unruled(Reading reading) {
+        boolean judged =
+                findings.stream().anyMatch(f -> f.ruling().rule().check() == reading.check());
+        if (!judged && reading instanceof Reading.Answer answer && !answer.yes()) {
+            defects.add(
+                    new Defect(
+                            reading.check().id(),
+                            Optional.empty(),
+                            Optional.empty(),
+                            Optional.empty(),
+                            reading.check().title() + ": no"));
+        }
+    }
+
     private Verdict verdict(List<String> because) {
         for (Defect defect : defects) {
             if (defect.severity().equals(Optional.of(Severity.MAJOR))) {
@@ -111,10 +128,28 @@ final class Sentence {
                                 + word(finding));
             }
         }
-        if (findings.stream().noneMatch(f -> f.decides() && f.status() == Status.MET)) {
-            because.add("No check was passed that decides anything.");
+        if (findings.stream().noneMatch(Sentence::provesAir)) {
+            because.add(
+                    "No pressure, air loss or low-air warning was measured against a rule that"
+                            + " decides.");
         }
         return because.isEmpty() ? Verdict.FIT_TO_MOVE : Verdict.NOT_PROVEN;
+    }
+
+    /** Without at least one of these passed, nothing is known of the air system. */
+    private static boolean provesAir(Finding finding) {
+        boolean ofAir =
+                switch (finding.ruling().rule().check()) {
+                    case GOVERNOR_CUT_IN,
+                            GOVERNOR_CUT_OUT,
+                            LOW_AIR_WARNING,
+                            BUILD_UP,
+                            AIR_LOSS_APPLIED,
+                            AIR_LOSS_RELEASED ->
+                            true;
+                    default -> false;
+                };
+        return ofAir && finding.decides() && finding.status() == Status.MET;
     }
 
     private static boolean leavesOpen(Finding finding) {

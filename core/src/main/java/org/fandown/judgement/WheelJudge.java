@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import org.fandown.evidence.WheelReading;
 import org.fandown.evidence.WheelReading.Measured;
-import org.fandown.judgement.Decision.Edge;
 import org.fandown.rulebook.Fit;
 import org.fandown.rulebook.Limit;
 import org.fandown.rulebook.Ruling;

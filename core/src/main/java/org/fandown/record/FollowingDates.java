@@ -1,0 +1,52 @@
+package org.fandown.record;
+
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import org.fandown.judgement.Judgement;
+import org.fandown.rulebook.Limit;
+import org.fandown.rulebook.Limit.TermSense;
+import org.fandown.rulebook.Ruling;
+
+/** Dates that follow from the moment of an inspection: valid until, kept until, handed in by. */
+public final class FollowingDates {
+    private FollowingDates() {}
+
+    /**
+     * A date and the rule it follows from.
+     *
+     * @param sense what the date means
+     * @param until the last moment
+     * @param ruling the rule
+     */
+    public record Following(TermSense sense, OffsetDateTime until, Ruling ruling) {}
+
+    /** The dates, in the order of the rules. */
+    public static List<Following> of(Judgement judgement) {
+        List<Following> dates = new ArrayList<>();
+        for (Ruling ruling : judgement.rules().rulings()) {
+            if (ruling.limit() instanceof Limit.Duty duty && concernsReport(ruling)) {
+                duty.term()
+                        .ifPresent(
+                                term ->
+                                        dates.add(
+                                                new Following(
+                                                        term.sense(),
+                                                        term.term()
+                                                                .from(
+                                                                        judgement
+                                                                                .inspection()
+                                                                                .moment()),
+                                                        ruling)));
+            }
+        }
+        return dates;
+    }
+
+    private static boolean concernsReport(Ruling ruling) {
+        return switch (ruling.rule().check()) {
+            case INSPECTION_VALIDITY, REPORT_RETENTION, REPORT_SUBMISSION -> true;
+            default -> false;
+        };
+    }
+}
