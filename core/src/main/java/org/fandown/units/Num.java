@@ -13,12 +13,10 @@ package org.fandown.units;
  */
 public final class Num {
     /** The upper 33 bits of the natural logarithm of 2: a small whole multiple of it is exact. */
-    private static final double LN2_HIGH = 0x1.62e42feep-1;
+    static final double LN2_HIGH = 0x1.62e42feep-1;
 
     /** The rest of the natural logarithm of 2. */
-    private static final double LN2_LOW = 0x1.a39ef35793c76p-33;
-
-    private static final double SQRT_HALF = 0.7071067811865476;
+    static final double LN2_LOW = 0x1.a39ef35793c76p-33;
 
     /** From here on exp overflows; below its negative counterpart exp is zero. */
     private static final double EXP_OVERFLOW = 709.782712893384;
@@ -27,9 +25,6 @@ public final class Num {
 
     /** Terms of the series of exp: the first one left out is below 1e-17 for |r| up to ln(2)/2. */
     private static final int EXP_TERMS = 14;
-
-    /** Terms of the series of log: the first one left out is below 1e-18 for |s| up to 0.172. */
-    private static final int LOG_TERMS = 11;
 
     private Num() {}
 
@@ -125,7 +120,7 @@ public final class Num {
         if (x == Double.POSITIVE_INFINITY) {
             return x;
         }
-        Log parts = Log.of(x);
+        Logarithm parts = Logarithm.of(x);
         return parts.high() + parts.low();
     }
 
@@ -155,7 +150,7 @@ public final class Num {
         if (base == 0) {
             return power > 0 ? 0 : Double.POSITIVE_INFINITY;
         }
-        Log log = Log.of(base);
+        Logarithm log = Logarithm.of(base);
         double product = power * log.high();
         if (Math.abs(product) > -EXP_UNDERFLOW) {
             return product > 0 ? Double.POSITIVE_INFINITY : 0;
@@ -166,7 +161,7 @@ public final class Num {
     }
 
     /** Multiplies by two to the power k in steps that stay inside the range of a double. */
-    private static double timesPowerOfTwo(double value, int k) {
+    static double timesPowerOfTwo(double value, int k) {
         double result = value;
         int left = k;
         while (left >= 30) {
@@ -192,56 +187,5 @@ public final class Num {
     private static double upperHalf(double value) {
         double spread = 134_217_729.0 * value;
         return spread - (spread - value);
-    }
-
-    /** A natural logarithm as the unrounded sum of two doubles. */
-    private record Log(double high, double low) {
-        static Log of(double x) {
-            boolean tiny = x < 0x1p-1000;
-            double mantissa = tiny ? x * 0x1p100 : x;
-            int k = tiny ? -100 : 0;
-            for (int step = 512; step >= 1; step /= 2) {
-                double power = timesPowerOfTwo(1, step);
-                if (mantissa >= power) {
-                    mantissa /= power;
-                    k += step;
-                } else if (mantissa * power <= 1) {
-                    mantissa *= power;
-                    k -= step;
-                }
-            }
-            if (mantissa > 2 * SQRT_HALF) {
-                mantissa /= 2;
-                k++;
-            } else if (mantissa < SQRT_HALF) {
-                mantissa *= 2;
-                k--;
-            }
-            return ofMantissa(mantissa, k);
-        }
-
-        /** Uses log m = 2 (s + s^3/3 + s^5/5 + ...) with s = (m - 1) / (m + 1). */
-        private static Log ofMantissa(double m, int k) {
-            double above = m - 1;
-            double below = m + 1;
-            double belowRest = m - (below - 1);
-            double s = above / below;
-            double product = s * below;
-            double missing = (above - product) - productError(s, below, product) - s * belowRest;
-            double sRest = missing / below;
-            double square = s * s;
-            double series = 0;
-            for (int n = LOG_TERMS; n >= 1; n--) {
-                series = (series + 1.0 / (2 * n + 1)) * square;
-            }
-            double tail = 2 * sRest + 2 * s * series;
-            double first = k * LN2_HIGH;
-            double second = 2 * s;
-            double sum = first + second;
-            double sumRest = k == 0 ? 0 : second - (sum - first);
-            double rest = sumRest + (tail + k * LN2_LOW);
-            double high = sum + rest;
-            return new Log(high, rest - (high - sum));
-        }
     }
 }

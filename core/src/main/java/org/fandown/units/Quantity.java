@@ -83,6 +83,7 @@ public final class Quantity {
      * @param allowed the dimensions that will do, at least one
      * @return the quantity
      * @throws QuantityFormatException if the text is not a quantity of such a dimension
+     * @throws IllegalArgumentException if no dimension is allowed
      */
     public static Quantity parse(String text, Set<Dimension> allowed) {
         String written = text.strip();

@@ -15,6 +15,9 @@ final class Refusals {
 
     Refusals(String written, Set<Dimension> allowed) {
         this.written = written;
+        if (allowed.isEmpty()) {
+            throw new IllegalArgumentException("At least one dimension must be allowed.");
+        }
         this.allowed = EnumSet.copyOf(allowed);
     }
 

@@ -227,6 +227,19 @@ class QuantityTest {
     }
 
     @ParameterizedTest
+    @ValueSource(strings = {"1 min 14 s\u00a0", "\u00a01 min\u00a014 s", "1\u202fmin 14 s\u2009"})
+    void spaces_of_word_processors_do_not_matter(String text) {
+        assertThat(Quantity.parse(text)).isEqualTo(Quantity.of(74, Unit.SECOND));
+    }
+
+    @Test
+    void at_least_one_dimension_must_be_allowed() {
+        assertThatThrownBy(() -> Quantity.parse("92 psi", EnumSet.noneOf(Dimension.class)))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessage("At least one dimension must be allowed.");
+    }
+
+    @ParameterizedTest
     @ValueSource(doubles = {Double.NaN, Double.POSITIVE_INFINITY, -1.1e15})
     void numbers_that_are_not_finite_or_too_large_are_refused(double value) {
         assertThatThrownBy(() -> Quantity.of(value, Unit.PSI))

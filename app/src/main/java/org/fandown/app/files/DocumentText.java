@@ -48,7 +48,7 @@ public final class DocumentText {
      * @throws DocumentException if the text is not one such document
      */
     public static Node yaml(String file, String text) {
-        return new YamlReader(file, text).read();
+        return new YamlReader(new YamlEvents(file, text)).read();
     }
 
     /** Returns the suffix in lower case, or refuses the name. */
