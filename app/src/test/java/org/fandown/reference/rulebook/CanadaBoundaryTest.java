@@ -1,0 +1,38 @@
+package org.fandown.reference.rulebook;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.fandown.check.PlaceCode;
+import org.fandown.reference.Source;
+import org.fandown.reference.Source.Kind;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class CanadaBoundaryTest {
+    private static final BoundaryTriples TABLE =
+            BoundaryTriples.read("canada.csv", CanadaBoundaryTest::isCanada);
+
+    private static boolean isCanada(PlaceCode place) {
+        return place.code().equals("CA") || place.code().startsWith("CA-");
+    }
+
+    static List<Triple> rows() {
+        return TABLE.rows();
+    }
+
+    @Source(
+            work = "Laws and handbooks of Canada, its provinces and territories",
+            edition = "as the column where of the table names them",
+            where = "column where of each row",
+            kind = Kind.REGULATION,
+            accessed = "2026-11-25",
+            note = "rows that rest on second-hand text or memory say so in the column")
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("rows")
+    void readings_at_and_beside_each_printed_limit_are_judged_as_printed(Triple row) {
+        assertThat(BoundaryTriples.judge(row))
+                .as(row.where())
+                .containsExactlyElementsOf(row.expected());
+    }
+}
