@@ -3,9 +3,11 @@ package org.fandown.reference.rulebook;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Map;
 import org.fandown.check.PlaceCode;
 import org.fandown.reference.Source;
 import org.fandown.reference.Source.Kind;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -34,5 +36,16 @@ class CanadaBoundaryTest {
         assertThat(BoundaryTriples.judge(row))
                 .as(row.where())
                 .containsExactlyElementsOf(row.expected());
+    }
+
+    @Source(
+            work = "The rule packs of Canada, its provinces and territories",
+            edition = "as they come with the program",
+            where = "every numeric limit",
+            kind = Kind.REGULATION,
+            accessed = "2026-11-25")
+    @Test
+    void every_numeric_rule_of_canada_has_a_row_for_each_printed_figure() {
+        assertThat(TABLE.uncovered(Map.of())).isEmpty();
     }
 }
