@@ -37,7 +37,7 @@ final class FileJudge {
         if (left.isEmpty() || right.isEmpty()) {
             return Optional.empty();
         }
-        boolean same = left.get().equals(right.get());
+        boolean same = part == Limit.AxlePart.CHAMBER ? sameSize(axle) : left.equals(right);
         return Optional.of(
                 Finding.of(
                         ruling,
@@ -57,6 +57,13 @@ final class FileJudge {
                                                         ? ""
                                                         : Demanded.sentence(
                                                                 ruling.rule().words())))));
+    }
+
+    /** The rules ask for one size; they name neither the stroke nor its marks. */
+    private static boolean sameSize(Axle axle) {
+        Chamber left = axle.left().chamber().orElseThrow();
+        Chamber right = axle.right().chamber().orElseThrow();
+        return left.sameSizeAs(right);
     }
 
     private static Optional<String> text(Limit.AxlePart part, Axle axle, Side side) {
