@@ -1,5 +1,6 @@
 package org.fandown.judgement;
 
+import org.fandown.units.Decimals;
 import org.fandown.units.Quantities;
 import org.fandown.units.Unit;
 
@@ -12,6 +13,7 @@ import org.fandown.units.Unit;
  *     cases, in the unit
  */
 public record Measurement(double value, Unit unit, double uncertainty) {
+    private static final int DECIMALS = 2;
 
     /** Lower end of the interval. */
     public double low() {
@@ -23,16 +25,14 @@ public record Measurement(double value, Unit unit, double uncertainty) {
         return value + uncertainty;
     }
 
-    /** In words: {@code 2 psi (1.2 psi to 2.8 psi)}. */
+    /** In words: {@code 2 psi}, or with its doubt {@code 2 psi +/- 0.8 psi}. */
     @Override
     public String toString() {
         String text = Quantities.print(value, unit);
-        return uncertainty > 0
-                ? text + " (between " + round(low()) + " and " + round(high()) + ")"
-                : text;
+        return uncertainty > 0 ? text + " \u00b1 " + doubt() : text;
     }
 
-    private String round(double edge) {
-        return org.fandown.units.Decimals.formatShort(edge, 2) + " " + unit.symbol();
+    private String doubt() {
+        return Decimals.formatShort(uncertainty, DECIMALS) + " " + unit.symbol();
     }
 }

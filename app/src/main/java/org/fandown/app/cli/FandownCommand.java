@@ -17,7 +17,7 @@ import picocli.CommandLine.Spec;
         versionProvider = Version.class,
         synopsisSubcommandLabel = "VERB",
         description = "Proves whether an air-braked vehicle is safe to move.",
-        subcommands = {})
+        subcommands = {JudgeCommand.class, RulesCommand.class})
 public final class FandownCommand implements Runnable {
     @Spec private CommandSpec spec;
 
@@ -50,7 +50,7 @@ public final class FandownCommand implements Runnable {
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setParameterExceptionHandler(Problems::badUsage)
                 .setExecutionExceptionHandler(
-                        (failure, command, parsed) -> Problems.failure(failure, command));
+                        (failure, command, parsed) -> Problems.report(failure, command));
     }
 
     /** Without a verb, prints the help. */

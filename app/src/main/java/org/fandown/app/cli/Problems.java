@@ -1,6 +1,7 @@
 package org.fandown.app.cli;
 
 import java.util.List;
+import org.fandown.document.DocumentException;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
@@ -35,8 +36,18 @@ final class Problems {
         return command.getCommandSpec().qualifiedName(" ");
     }
 
+    /** Reports input that cannot be used, or else a failure of the program itself. */
+    static int report(Exception problem, CommandLine command) {
+        if (problem instanceof DocumentException || problem instanceof ParameterException) {
+            command.getErr().println("fandown: " + problem.getMessage());
+            command.getErr().flush();
+            return ExitCode.REFUSED;
+        }
+        return failure(problem, command);
+    }
+
     /** Reports a failure of the program itself, which is never a verdict. */
-    static int failure(Exception failure, CommandLine command) {
+    private static int failure(Exception failure, CommandLine command) {
         command.getErr().println("fandown: The program failed, and nothing was judged: " + failure);
         command.getErr().println("Next: report this with the file and the lines below.");
         failure.printStackTrace(command.getErr());

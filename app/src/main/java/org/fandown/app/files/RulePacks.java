@@ -133,7 +133,12 @@ public final class RulePacks {
         return Rulebook.of(documents.keySet().stream().map(this::pack).toList());
     }
 
-    private Pack pack(PlaceCode place) {
+    /**
+     * The pack of a place.
+     *
+     * @throws IllegalArgumentException if the place has no pack
+     */
+    public Pack pack(PlaceCode place) {
         Pack known = read.get(place);
         if (known != null) {
             return known;

@@ -1,0 +1,110 @@
+package org.fandown.app.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.fandown.app.files.DocumentFiles;
+import org.fandown.app.files.RulePacks;
+import org.fandown.braking.BrakingEstimate;
+import org.fandown.check.PlaceCode;
+import org.fandown.document.Json;
+import org.fandown.document.Node;
+import org.fandown.evidence.Inspection;
+import org.fandown.evidence.InspectionReader;
+import org.fandown.judgement.Judge;
+import org.fandown.judgement.Judgement;
+import org.fandown.judgement.Verdict;
+import org.fandown.record.BrakingSummary;
+import org.fandown.record.JudgementDocument;
+import org.fandown.record.MeasuredStrokes;
+import org.fandown.rulebook.Rulebook;
+import org.fandown.rulebook.RulesInForce;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** The verb {@code judge}: findings and verdict of one written-down inspection. */
+@Command(
+        name = "judge",
+        mixinStandardHelpOptions = true,
+        description =
+                "Judges one written-down inspection by the rules of its place, vehicle and date.",
+        footer = {
+            "",
+            "Exit codes: 0 fit to move, 1 not fit to move, 3 not proven, 2 bad usage or bad input.",
+            "Examples of inspections lie in examples/inspections."
+        })
+final class JudgeCommand implements Callable<Integer> {
+    /**
+     * The place whose law limits stops from 20 mph: the yardstick for the estimate, wherever the
+     * vehicle is.
+     */
+    private static final PlaceCode YARDSTICK = new PlaceCode("US");
+
+    @Spec private CommandSpec spec;
+    @Mixin private PackOptions packOptions;
+
+    @Parameters(paramLabel = "INSPECTION", description = "the inspection file (YAML or JSON)")
+    private Path file;
+
+    @Option(names = "--json", description = "write the judgement as JSON")
+    private boolean json;
+
+    @Option(names = "--assumptions", description = "list what the braking estimate rests on")
+    private boolean assumptions;
+
+    private JudgeCommand() {}
+
+    @Override
+    public Integer call() {
+        Inspection inspection = new InspectionReader(this::vehicle).read(DocumentFiles.read(file));
+        RulePacks packs = packOptions.packs();
+        Rulebook rulebook = packOptions.rulebook(packs, inspection.place(), spec.commandLine());
+        Judgement judgement = Judge.judge(rulebook, inspection);
+        Optional<BrakingEstimate> braking = MeasuredStrokes.estimate(inspection);
+        Optional<BrakingSummary> summary = braking.map(b -> summary(b, inspection, packs));
+        Node document = JudgementDocument.of(judgement, braking);
+        PrintWriter out = spec.commandLine().getOut();
+        if (json) {
+            out.println(Json.write(document));
+            out.flush();
+        } else {
+            new JudgementText(judgement, summary, assumptions, new Screen(out)).print();
+        }
+        return exitCode(judgement.verdict());
+    }
+
+    private static BrakingSummary summary(
+            BrakingEstimate estimate, Inspection inspection, RulePacks packs) {
+        Optional<RulesInForce> yardstick =
+                packs.rulebookFor(YARDSTICK)
+                        .map(
+                                book ->
+                                        book.inForce(
+                                                YARDSTICK,
+                                                inspection.vehicle(),
+                                                inspection.moment().toLocalDate()));
+        return BrakingSummary.of(estimate, yardstick);
+    }
+
+    private Node vehicle(String name) {
+        try {
+            return DocumentFiles.read(file.resolveSibling(name));
+        } catch (InvalidPathException e) {
+            throw new IllegalArgumentException("'" + name + "' is not a path.", e);
+        }
+    }
+
+    private static int exitCode(Verdict verdict) {
+        return switch (verdict) {
+            case FIT_TO_MOVE -> ExitCode.DONE;
+            case NOT_FIT_TO_MOVE -> ExitCode.NOT_FIT_TO_MOVE;
+            case NOT_PROVEN -> ExitCode.NOT_PROVEN;
+        };
+    }
+}
