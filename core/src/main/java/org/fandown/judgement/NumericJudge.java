@@ -14,6 +14,9 @@ import org.fandown.units.Quantity;
 final class NumericJudge {
     private static final int SHOWN_DECIMALS = 2;
 
+    /** In steps: 0.35 s is three and a half steps of 0.1 s, though 0.35 / 0.1 is a hair less. */
+    private static final double HALF_SLACK = 1e-9;
+
     private NumericJudge() {}
 
     static Finding compare(Ruling ruling, Measurement raw, Bounds bounds) {
@@ -57,7 +60,8 @@ final class NumericJudge {
             return raw;
         }
         double size = step.get().valueIn(raw.unit());
-        return new Measurement(Num.round(raw.value() / size) * size, raw.unit(), raw.uncertainty());
+        double steps = Num.round(raw.value() / size + HALF_SLACK);
+        return new Measurement(steps * size, raw.unit(), raw.uncertainty());
     }
 
     private static Why why(
