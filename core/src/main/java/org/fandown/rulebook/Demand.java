@@ -20,9 +20,12 @@ public record Demand(Circumstance circumstance, List<String> states, Optional<Nu
     /** In words: {@code engine off}, {@code engine speed 600 rpm to 900 rpm}. */
     @Override
     public String toString() {
-        return circumstance.title()
-                + " "
-                + limit.map(NumericLimit::toString)
-                        .orElseGet(() -> String.join(" or ", states).replace('-', ' '));
+        if (limit.isPresent()) {
+            return circumstance.title() + " " + limit.get();
+        }
+        if (states.equals(List.of("yes"))) {
+            return circumstance.title();
+        }
+        return circumstance.title() + " " + String.join(" or ", states).replace('-', ' ');
     }
 }

@@ -39,7 +39,10 @@ public record NumericLimit(Optional<Edge> lower, Optional<Edge> upper, Optional<
     public String toString() {
         String edges;
         if (lower.isPresent() && upper.isPresent()) {
-            edges = lower.get().bound() + " to " + upper.get().bound();
+            edges =
+                    lower.equals(upper)
+                            ? lower.get().bound().toString()
+                            : lower.get().bound() + " to " + upper.get().bound();
         } else if (lower.isPresent()) {
             edges = (lower.get().passes() ? "at least " : "more than ") + lower.get().bound();
         } else {

@@ -73,6 +73,9 @@ public record Printed(List<Quantity> forms) {
     /** The printed figures: {@code 21 kPa (3 psi)}. */
     @Override
     public String toString() {
+        if (own().unit() == Unit.EACH) {
+            return Texts.number(own().value());
+        }
         StringBuilder text = new StringBuilder(own().toString());
         for (int i = 1; i < forms.size(); i++) {
             text.append(i == 1 ? " (" : ", ").append(forms.get(i));

@@ -3,6 +3,8 @@ package org.fandown.rulebook;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import org.fandown.units.Unit;
+import org.fandown.vehicle.Chamber;
 
 /**
  * Greatest applied stroke by chamber. The printed value itself passes.
@@ -13,6 +15,9 @@ import java.util.Optional;
  */
 public record StrokeTable(
         Map<Family, Map<String, Printed>> limits, Optional<Double> percentOfRatedStroke) {
+
+    /** A rated stroke of three inches, with room for rounding: 76 mm is printed for it. */
+    private static final double THREE_INCHES = 2.95;
 
     /** The columns of the table. */
     public enum Family {
@@ -45,6 +50,31 @@ public record StrokeTable(
     /** The limit for one chamber, empty if the table does not list it. */
     public Optional<Printed> limit(Family family, String type) {
         return Optional.ofNullable(limits.getOrDefault(family, Map.of()).get(type));
+    }
+
+    /** The limit for one chamber, empty if the table does not list it. */
+    public Optional<Printed> limit(Chamber chamber) {
+        return family(chamber).flatMap(family -> limit(family, chamber.type()));
+    }
+
+    private static Optional<Family> family(Chamber chamber) {
+        return switch (chamber.mount()) {
+            case CLAMP -> Optional.of(clamp(chamber));
+            case BOLT -> Optional.of(Family.BOLT);
+            case ROTOCHAMBER -> Optional.of(Family.ROTOCHAMBER);
+            case DD3 -> Optional.of(Family.DD3);
+            case OTHER -> Optional.empty();
+        };
+    }
+
+    private static Family clamp(Chamber chamber) {
+        if (!chamber.longStroke()) {
+            return Family.CLAMP;
+        }
+        boolean threeInch =
+                chamber.ratedStroke().map(s -> s.valueIn(Unit.INCH) >= THREE_INCHES).orElse(false)
+                        && !chamber.type().equals("30");
+        return threeInch ? Family.CLAMP_LONG_3_IN : Family.CLAMP_LONG;
     }
 
     @Override

@@ -1,8 +1,12 @@
 package org.fandown.app.cli;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.fandown.check.Check;
+import org.fandown.rulebook.Limit;
+import org.fandown.rulebook.Printed;
 import org.fandown.rulebook.Provenance;
 import org.fandown.rulebook.Rule;
 import org.fandown.rulebook.RulesInForce;
@@ -10,6 +14,9 @@ import org.fandown.rulebook.RulesInForce.Coverage;
 import org.fandown.rulebook.Ruling;
 import org.fandown.rulebook.SetAside;
 import org.fandown.rulebook.Standing;
+import org.fandown.rulebook.StrokeTable;
+import org.fandown.vehicle.Chamber;
+import org.fandown.vehicle.WheelId;
 
 /** The rules in force as text, check by check. */
 final class RulesText {
@@ -74,6 +81,9 @@ final class RulesText {
                         + remarks(rule)
                         + " "
                         + sources.mark(ruling));
+        if (ruling.limit() instanceof Limit.Strokes strokes) {
+            screen.wrapped("      ", chambers(ruling, strokes.table()));
+        }
         if (!rule.method().demands().isEmpty()) {
             screen.wrapped(
                     "      ",
@@ -89,6 +99,25 @@ final class RulesText {
         if (!rule.note().isBlank()) {
             screen.wrapped("      ", "Note: " + rule.note());
         }
+    }
+
+    /** The limits of the chambers this vehicle has. */
+    private String chambers(Ruling ruling, StrokeTable table) {
+        Map<String, String> limits = new LinkedHashMap<>();
+        for (WheelId wheel : ruling.wheels()) {
+            Chamber chamber = rules.vehicle().wheel(wheel).chamber().orElseThrow();
+            limits.putIfAbsent(
+                    chamber.text(),
+                    table.limit(chamber).map(Printed::toString).orElse("not in the table"));
+        }
+        StringBuilder text = new StringBuilder();
+        limits.forEach(
+                (chamber, limit) ->
+                        text.append(text.length() == 0 ? "At most " : "; ")
+                                .append(limit)
+                                .append(" for ")
+                                .append(chamber));
+        return text.append('.').toString();
     }
 
     private static String remarks(Rule rule) {
