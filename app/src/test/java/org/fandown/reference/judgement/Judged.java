@@ -28,15 +28,20 @@ final class Judged {
 
     /** Reads an inspection document with exact instruments and every test made as printed. */
     static Judged inspection(String place, String day, String vehicle, String evidence) {
+        return at(place, day + "T07:30:00-05:00", vehicle, evidence);
+    }
+
+    /** The same, made at a given moment. */
+    static Judged at(String place, String moment, String vehicle, String evidence) {
         String head =
                 """
                 place: %s
-                moment: %sT07:30:00-05:00
+                moment: %s
                 instruments: exact
                 conditions: as-printed
                 vehicle:
                 """
-                        .formatted(place, day);
+                        .formatted(place, moment);
         return of(head + vehicle.indent(2) + evidence);
     }
 
