@@ -1,0 +1,11 @@
+/**
+ * How fast inspections are read, judged and written.
+ *
+ * <p>{@link org.fandown.bench.InspectionBenchmark} holds the benchmarks, {@link
+ * org.fandown.bench.Subject} what they work on. {@link org.fandown.bench.Main} runs them all and
+ * prints one table.
+ */
+@NullMarked
+package org.fandown.bench;
+
+import org.jspecify.annotations.NullMarked;
