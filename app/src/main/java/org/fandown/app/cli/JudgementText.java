@@ -1,10 +1,8 @@
 package org.fandown.app.cli;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import org.fandown.evidence.Inspection;
 import org.fandown.judgement.Defect;
@@ -123,9 +121,7 @@ final class JudgementText {
             table.add(
                     "  " + (finding.wheel().isPresent() && title.equals(last) ? "" : title),
                     finding.wheel().map(Object::toString).orElse(""),
-                    finding.measured()
-                            .map(Object::toString)
-                            .orElseGet(() -> Limits.answer(finding)),
+                    finding.measured().map(Object::toString).orElse("yes"),
                     finding.measured().isPresent() ? Limits.text(finding) : "",
                     sources.mark(finding.ruling()));
             last = title;
@@ -228,18 +224,13 @@ final class JudgementText {
             return;
         }
         screen.heading("Dates");
-        Map<String, String> marks = new LinkedHashMap<>();
         for (Following date : dates) {
-            marks.merge(
-                    sense(date) + date.until(), sources.mark(date.ruling()), (a, b) -> a + " " + b);
+            String sense =
+                    date.sense() == TermSense.LASTS
+                            ? "Valid until "
+                            : date.sense() == TermSense.KEEP ? "Keep until " : "Hand in by ";
+            screen.wrapped("  ", sense + date.until() + " " + sources.mark(date.ruling()));
         }
-        marks.forEach((text, numbers) -> screen.wrapped("  ", text + " " + numbers));
-    }
-
-    private static String sense(Following date) {
-        return date.sense() == TermSense.LASTS
-                ? "Valid until "
-                : date.sense() == TermSense.KEEP ? "Keep until " : "Hand in by ";
     }
 
     private List<Finding> findings(java.util.function.Predicate<Finding> wanted) {

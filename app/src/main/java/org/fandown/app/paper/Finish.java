@@ -1,0 +1,75 @@
+package org.fandown.app.paper;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.GregorianCalendar;
+import java.util.List;
+import java.util.Map;
+import org.apache.pdfbox.cos.COSArray;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDDocumentInformation;
+import org.apache.pdfbox.pdmodel.PDDocumentNameDictionary;
+import org.apache.pdfbox.pdmodel.PDEmbeddedFilesNameTreeNode;
+import org.apache.pdfbox.pdmodel.common.filespecification.PDComplexFileSpecification;
+import org.apache.pdfbox.pdmodel.common.filespecification.PDEmbeddedFile;
+import org.fandown.evidence.Inspection;
+
+/** What a document carries besides its pages: metadata, the attached file, a fixed identity. */
+final class Finish {
+    /** The name of the attached file. */
+    static final String ATTACHMENT = "inspection.json";
+
+    private Finish() {}
+
+    static void apply(PDDocument document, ReportContent content) throws IOException {
+        Inspection inspection = content.judgement().inspection();
+        GregorianCalendar moment = GregorianCalendar.from(inspection.moment().toZonedDateTime());
+        PDDocumentInformation information = document.getDocumentInformation();
+        information.setTitle(ReportPage.title(inspection));
+        information.setProducer("Fandown");
+        information.setCreator("Fandown");
+        information.setCreationDate(moment);
+        information.setModificationDate(moment);
+        attach(document, content.json(), moment);
+        // The library makes the document's identity from this number and the metadata.
+        document.setDocumentId(identity(content.json()));
+    }
+
+    private static void attach(PDDocument document, String json, GregorianCalendar moment)
+            throws IOException {
+        byte[] bytes = json.getBytes(StandardCharsets.UTF_8);
+        PDEmbeddedFile file = new PDEmbeddedFile(document, new ByteArrayInputStream(bytes));
+        file.setSubtype("application/json");
+        file.setSize(bytes.length);
+        file.setCreationDate(moment);
+        file.setModDate(moment);
+        PDComplexFileSpecification specification = new PDComplexFileSpecification();
+        specification.setFile(ATTACHMENT);
+        specification.setFileUnicode(ATTACHMENT);
+        specification.setFileDescription("The same judgement as data");
+        specification.setEmbeddedFile(file);
+        specification.setEmbeddedFileUnicode(file);
+        specification.getCOSObject().setName(COSName.getPDFName("AFRelationship"), "Data");
+        PDEmbeddedFilesNameTreeNode tree = new PDEmbeddedFilesNameTreeNode();
+        PDEmbeddedFilesNameTreeNode leaf = new PDEmbeddedFilesNameTreeNode();
+        leaf.setNames(Map.of(ATTACHMENT, specification));
+        tree.setKids(List.of(leaf));
+        PDDocumentNameDictionary names =
+                new PDDocumentNameDictionary(document.getDocumentCatalog());
+        names.setEmbeddedFiles(tree);
+        document.getDocumentCatalog().setNames(names);
+        COSArray associated = new COSArray();
+        associated.add(specification);
+        document.getDocumentCatalog().getCOSObject().setItem(COSName.getPDFName("AF"), associated);
+    }
+
+    private static long identity(String json) {
+        long hash = 1125899906842597L;
+        for (int i = 0; i < json.length(); i++) {
+            hash = 31 * hash + json.charAt(i);
+        }
+        return hash;
+    }
+}

@@ -1,0 +1,52 @@
+package org.fandown.app.paper;
+
+import java.util.List;
+import org.fandown.judgement.Judgement;
+
+/** The title line and the verdict with what decided it. */
+final class HeadPart {
+    private static final int MOST_REASONS = 4;
+
+    private HeadPart() {}
+
+    static void print(Tag page, Judgement judgement) {
+        Tag title = page.add("table", "title").columns(List.of(60, 40)).add("tr");
+        title.add("td").add("h1").text("Air-brake inspection report");
+        Tag place = title.add("td", "place");
+        place.add("span", "strong").text(Words.place(judgement.rules()));
+        place.add("div")
+                .text(
+                        "Rules of "
+                                + judgement.rules().place()
+                                + " in force on "
+                                + judgement.rules().day());
+        verdict(page, judgement);
+    }
+
+    private static void verdict(Tag page, Judgement judgement) {
+        String css =
+                switch (judgement.verdict()) {
+                    case FIT_TO_MOVE -> "verdict fit";
+                    case NOT_FIT_TO_MOVE -> "verdict unfit";
+                    case NOT_PROVEN -> "verdict unproven";
+                };
+        Tag row = page.add("table", css).columns(List.of(9, 91)).add("tr");
+        row.add("td", "sign").text(Mark.of(judgement.verdict()).sign());
+        Tag cell = row.add("td", "says");
+        cell.add("div", "big").text(Words.capitals(judgement.verdict().title()));
+        List<String> because = judgement.because();
+        if (because.isEmpty()) {
+            cell.add("div").text("Every check that the place asks for was made and passed.");
+            return;
+        }
+        int shown = because.size() > MOST_REASONS + 1 ? MOST_REASONS : because.size();
+        StringBuilder text = new StringBuilder();
+        for (String reason : because.subList(0, shown)) {
+            text.append(text.length() == 0 ? "" : " \u00b7 ").append(Clean.entry(reason));
+        }
+        if (shown < because.size()) {
+            text.append(" \u00b7 and ").append(because.size() - shown).append(" more, see below");
+        }
+        cell.add("div").text(text.append('.').toString());
+    }
+}

@@ -1,0 +1,133 @@
+package org.fandown.app.paper;
+
+import java.util.List;
+import java.util.Optional;
+import org.fandown.check.Check;
+import org.fandown.check.ReportItem;
+import org.fandown.evidence.Report;
+import org.fandown.evidence.Report.Entry;
+import org.fandown.judgement.Judgement;
+
+/** Statements with a line for each signature. */
+final class SignaturePart {
+    /** Widths of the columns (percent) for one block, two blocks and so on. */
+    private static final List<List<Integer>> WIDTHS =
+            List.of(List.of(60), List.of(55, 45), List.of(40, 28, 32), List.of(31, 21, 24, 24));
+
+    private final Judgement judgement;
+    private final Required required;
+    private final Report report;
+
+    private SignaturePart(Judgement judgement, Required required) {
+        this.judgement = judgement;
+        this.required = required;
+        this.report = judgement.inspection().report();
+    }
+
+    static void print(Tag page, Judgement judgement, Required required) {
+        new SignaturePart(judgement, required).print(page);
+    }
+
+    /** A statement somebody signs. */
+    private record Block(String who, String statement, String name, String given) {}
+
+    private void print(Tag page) {
+        List<Block> blocks =
+                java.util.stream.Stream.of(Optional.of(inspector()), driver(), repairs(), review())
+                        .flatMap(Optional::stream)
+                        .toList();
+        page.add("h2").text("Statements and signatures");
+        Tag table = page.add("table", "signatures");
+        table.columns(WIDTHS.get(blocks.size() - 1));
+        Tag row = table.add("tr");
+        blocks.forEach(block -> block(row.add("td"), block));
+    }
+
+    private Block inspector() {
+        boolean stated = required.asksFor(ReportItem.INSPECTOR_STATEMENT);
+        String statement =
+                "I inspected this vehicle at the time and place given above, and this report says"
+                        + " what I found."
+                        + (stated
+                                ? " The inspection was made as the rules of "
+                                        + judgement.rules().lineage().get(0).name()
+                                        + " require."
+                                : "");
+        return new Block("Inspector", statement, name(Entry.INSPECTOR), given(Entry.SIGNED));
+    }
+
+    private Optional<Block> driver() {
+        boolean named =
+                report.holds(Entry.DRIVER)
+                        && !report.entry(Entry.DRIVER).equals(report.entry(Entry.INSPECTOR));
+        if (!named && !required.asksFor(ReportItem.DRIVER_SIGNATURE_IF_DIFFERENT)) {
+            return Optional.empty();
+        }
+        String who = named ? "Driver" : "Driver, if another person inspected";
+        return Optional.of(
+                new Block(
+                        who,
+                        "I have read this report.",
+                        named ? name(Entry.DRIVER) : "",
+                        given(Entry.DRIVER_SIGNED)));
+    }
+
+    private Optional<Block> repairs() {
+        boolean certified =
+                required.asksFor(ReportItem.REPAIR_STATEMENT)
+                        || required.asksFor(ReportItem.WORK_DONE);
+        if (judgement.defects().isEmpty() && !certified) {
+            return Optional.empty();
+        }
+        String done =
+                report.entry(Entry.REPAIRS).map(r -> " Work done: " + Clean.entry(r)).orElse("");
+        String lines = certified && done.isEmpty() ? " Work done: ____________________" : done;
+        return Optional.of(
+                new Block(
+                        "Repairs, by or for the operator",
+                        "Each defect listed: \u2610 was put right  \u2610 needs no repair for safe"
+                                + " driving."
+                                + lines,
+                        "",
+                        ""));
+    }
+
+    private Optional<Block> review() {
+        if (judgement.rules().of(Check.DRIVER_REVIEW).isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                new Block(
+                        "Next driver's review",
+                        "I have reviewed this report and, where defects are listed, the repair"
+                                + " statement.",
+                        "",
+                        ""));
+    }
+
+    private String name(Entry entry) {
+        return Words.capitals(Clean.entry(report.entry(entry).orElse("")));
+    }
+
+    private String given(Entry entry) {
+        return report.holds(entry) ? "The file notes this as signed." : "";
+    }
+
+    private static void block(Tag cell, Block block) {
+        cell.add("div", "strong").text(block.who());
+        cell.add("div", "statement").text(block.statement());
+        line(cell, "Name in capitals", block.name());
+        Tag row = cell.add("table", "pen").columns(List.of(60, 40)).add("tr");
+        line(row.add("td"), "Signature", "");
+        line(row.add("td"), "Date and time", "");
+        if (!block.given().isEmpty()) {
+            cell.add("div", "minor").text(block.given());
+        }
+    }
+
+    private static void line(Tag cell, String label, String value) {
+        Tag line = cell.add("div", "penline");
+        line.add("span", "label").text(label + " ");
+        line.add("span", "strong").text(value);
+    }
+}
