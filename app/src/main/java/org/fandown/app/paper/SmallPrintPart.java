@@ -5,12 +5,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.fandown.check.Check;
-import org.fandown.check.ReportItem;
 import org.fandown.judgement.Judgement;
 import org.fandown.record.BrakingSummary;
 import org.fandown.rulebook.Pack;
 import org.fandown.rulebook.RulesInForce.Coverage;
-import org.fandown.rulebook.Ruling;
 import org.fandown.rulebook.SetAside;
 
 /** Cautions, gaps, sources that disagree, and the list of sources, in two columns. */
@@ -106,14 +104,10 @@ final class SmallPrintPart {
             add(Check.REPORT_CONTENTS.title() + ": ", "no rule is known here.");
             return;
         }
-        StringBuilder text = new StringBuilder();
-        for (ReportItem item : required.items()) {
-            text.append(text.length() == 0 ? "" : ", ").append(item.title());
-        }
-        for (Ruling ruling : required.rulings()) {
-            text.append(' ').append(sources.cite(ruling));
-        }
-        add("Asked of a report here: ", text.append('.').toString());
+        StringBuilder text = new StringBuilder("all that ");
+        required.rulings().forEach(ruling -> text.append(sources.cite(ruling)).append(' '));
+        text.append("asks for has its place above; an empty line is to be filled by pen.");
+        add("Contents of the report: ", text.toString());
     }
 
     private void conflicts() {
