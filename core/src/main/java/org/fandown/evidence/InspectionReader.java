@@ -5,7 +5,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import org.fandown.check.Check;
 import org.fandown.check.CheckKind;
 import org.fandown.check.Component;
@@ -51,7 +50,9 @@ public final class InspectionReader {
         Map<Check, Reading> readings =
                 fields.has("readings") ? readings(fields.fields("readings"), general) : Map.of();
         Map<WheelId, WheelReading> wheels =
-                fields.has("wheels") ? wheels(fields.fields("wheels"), vehicle, general) : Map.of();
+                fields.has("wheels")
+                        ? new WheelsReader(vehicle).read(fields.fields("wheels"), general)
+                        : Map.of();
         Map<Component, PartReading> parts = new EnumMap<>(Component.class);
         boolean others = fields.has("parts") && PartsReader.read(fields.fields("parts"), parts);
         List<String> notes = fields.optionalTexts("notes");
@@ -152,38 +153,6 @@ public final class InspectionReader {
             case VALUE, BUILD_UP, AIR_LOSS, RESERVE, YES_NO -> true;
             default -> false;
         };
-    }
-
-    private static Map<WheelId, WheelReading> wheels(
-            Fields fields, Vehicle vehicle, Circumstances general) {
-        Map<WheelId, WheelReading> wheels = new TreeMap<>();
-        for (String key : fields.keys()) {
-            WheelId id = wheel(fields, key, vehicle);
-            wheels.put(id, WheelReadingReader.read(fields.fields(key), id, general));
-        }
-        fields.end();
-        return wheels;
-    }
-
-    private static WheelId wheel(Fields fields, String key, Vehicle vehicle) {
-        WheelId id;
-        try {
-            id = WheelId.parse(key);
-        } catch (IllegalArgumentException e) {
-            throw fields.refuseKey(
-                    key,
-                    "is not a wheel",
-                    "axle number and side, such as 1L",
-                    "Count axles from the front.");
-        }
-        if (!vehicle.hasWheel(id)) {
-            throw fields.refuseKey(
-                    key,
-                    "is not on this vehicle",
-                    "axles 1 to " + vehicle.axleCount(),
-                    "Count axles from the front through the whole combination.");
-        }
-        return id;
     }
 
     private enum Declared {

@@ -41,6 +41,13 @@ final class WheelReadingReader {
         return new WheelReading(wheel, values, answers, makers, defects, at);
     }
 
+    /** Reads a wheel at which nothing but the applied stroke is noted. */
+    static WheelReading brief(Fields wheels, String key, WheelId wheel, Circumstances general) {
+        Map<Check, Measured> values = new EnumMap<>(Check.class);
+        length(wheels, key, Check.PUSHROD_APPLIED_STROKE, values);
+        return new WheelReading(wheel, values, Map.of(), Optional.empty(), List.of(), general);
+    }
+
     private static void length(
             Fields fields, String key, Check check, Map<Check, Measured> values) {
         if (fields.has(key)) {
