@@ -61,11 +61,17 @@ public final class Judge {
     }
 
     private static List<Finding> judge(Case before, Ruling ruling) {
-        if (ruling.fit().answer() == Fit.Answer.UNKNOWN) {
-            return ruling.decides()
-                    ? List.of(WheelJudge.unknownFit(ruling, ruling.fit()))
-                    : List.of();
+        List<Finding> findings = asThoughItFits(before, ruling);
+        if (ruling.fit().answer() != Fit.Answer.UNKNOWN) {
+            return findings;
         }
+        // Where nothing was asked and nothing noted, it does not matter whether the rule applies.
+        return findings.isEmpty() || !ruling.decides()
+                ? List.of()
+                : List.of(WheelJudge.unknownFit(ruling, ruling.fit()));
+    }
+
+    private static List<Finding> asThoughItFits(Case before, Ruling ruling) {
         CheckKind kind = ruling.rule().check().kind();
         return switch (kind) {
             case VALUE, BUILD_UP, AIR_LOSS, RESERVE, YES_NO ->
