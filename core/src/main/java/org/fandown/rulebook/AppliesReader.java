@@ -15,6 +15,7 @@ import org.fandown.vehicle.BrakeKind;
 import org.fandown.vehicle.BrakePower;
 import org.fandown.vehicle.BuildStandard;
 import org.fandown.vehicle.Chamber;
+import org.fandown.vehicle.Chassis;
 import org.fandown.vehicle.Lining;
 import org.fandown.vehicle.UnitKind;
 import org.fandown.vehicle.Use;
@@ -62,6 +63,8 @@ final class AppliesReader {
         if (fields.has("seats")) {
             vehicle.add(Criteria.seats(edges(fields.fields("seats"), Dimension.COUNT)));
         }
+        fields.optionalChoice("chassis", Chassis.values())
+                .ifPresent(c -> vehicle.add(Criteria.chassis(c)));
         wheelCriteria(fields);
         fields.end();
     }

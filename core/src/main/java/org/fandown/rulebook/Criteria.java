@@ -12,6 +12,7 @@ import org.fandown.vehicle.BrakePower;
 import org.fandown.vehicle.BuildDate;
 import org.fandown.vehicle.BuildStandard;
 import org.fandown.vehicle.Chamber;
+import org.fandown.vehicle.Chassis;
 import org.fandown.vehicle.Lining;
 import org.fandown.vehicle.Part;
 import org.fandown.vehicle.UnitKind;
@@ -108,6 +109,14 @@ final class Criteria {
             }
             return Fit.of(edges.hold(kilograms));
         };
+    }
+
+    static Criterion chassis(Chassis wanted) {
+        return vehicle ->
+                vehicle.powerUnit()
+                        .chassis()
+                        .map(c -> Fit.of(c == wanted))
+                        .orElseGet(() -> Fit.unknown("the chassis it is built on"));
     }
 
     static Criterion seats(Edges edges) {
