@@ -10,13 +10,7 @@ import org.fandown.judgement.Finding;
 import org.fandown.judgement.Judgement;
 import org.fandown.judgement.Status;
 import org.fandown.record.BrakingSummary;
-import org.fandown.record.FollowingDates;
-import org.fandown.record.FollowingDates.Following;
-import org.fandown.rulebook.Limit.TermSense;
 import org.fandown.rulebook.Provenance;
-import org.fandown.rulebook.RulesInForce.Coverage;
-import org.fandown.rulebook.SetAside;
-import org.fandown.rulebook.Standing;
 
 /** A judgement as text: the verdict first, then what is wrong or open, then what is in order. */
 final class JudgementText {
@@ -42,10 +36,7 @@ final class JudgementText {
         defects();
         open();
         met();
-        remarks();
-        braking();
-        gaps();
-        dates();
+        new JudgementNotes(judgement, sources, screen).print(braking, assumptions);
         sources.print(screen);
         Cautions.print(screen);
         screen.done();
@@ -121,116 +112,14 @@ final class JudgementText {
             table.add(
                     "  " + (finding.wheel().isPresent() && title.equals(last) ? "" : title),
                     finding.wheel().map(Object::toString).orElse(""),
-                    finding.measured().map(Object::toString).orElse("yes"),
+                    finding.measured()
+                            .map(Object::toString)
+                            .orElseGet(() -> Limits.answer(finding)),
                     finding.measured().isPresent() ? Limits.text(finding) : "",
                     sources.mark(finding.ruling()));
             last = title;
         }
         screen.table(table);
-    }
-
-    /** Advisory findings that are not met: worth knowing, never deciding. */
-    private void remarks() {
-        List<Finding> remarks =
-                findings(
-                        f ->
-                                f.ruling().rule().weight().standing() == Standing.ADVISORY
-                                        && f.status() == Status.NOT_MET);
-        List<SetAside> contested =
-                judgement.rules().setAside().stream()
-                        .filter(s -> s.reason() == SetAside.Reason.CONFLICT)
-                        .filter(
-                                s ->
-                                        judgement
-                                                .inspection()
-                                                .reading(s.ruling().rule().check())
-                                                .isPresent())
-                        .toList();
-        if (remarks.isEmpty() && contested.isEmpty()) {
-            return;
-        }
-        screen.heading("Worth knowing (decides nothing)");
-        for (Finding finding : remarks) {
-            screen.wrapped(
-                    "  ",
-                    name(finding)
-                            + ": "
-                            + finding.why().reason()
-                            + " "
-                            + sources.mark(finding.ruling()));
-        }
-        for (SetAside aside : contested) {
-            screen.wrapped(
-                    "  ",
-                    aside.ruling().rule().title()
-                            + ": another text says "
-                            + aside.ruling().limit()
-                            + " "
-                            + sources.mark(aside.ruling())
-                            + "; applied instead: "
-                            + aside.by()
-                            + ". "
-                            + aside.ruling()
-                                    .rule()
-                                    .kinship()
-                                    .conflict()
-                                    .map(c -> c.why().strip())
-                                    .orElse(""));
-        }
-    }
-
-    private void braking() {
-        if (braking.isEmpty()) {
-            return;
-        }
-        screen.heading("What the strokes mean (an estimate, not a finding)");
-        TextTable table = new TextTable();
-        braking.get()
-                .lines()
-                .forEach(line -> table.add("  " + line.what(), line.value(), line.remark()));
-        screen.table(table);
-        if (assumptions) {
-            screen.wrapped(
-                    "  ", "Assumed: " + String.join("; ", braking.get().assumptions()) + ".");
-        } else {
-            screen.wrapped(
-                    "  ",
-                    "It rests on "
-                            + braking.get().assumptions().size()
-                            + " assumptions, which --assumptions lists.");
-        }
-    }
-
-    private void gaps() {
-        if (judgement.rules().gaps().isEmpty()) {
-            return;
-        }
-        screen.heading("What the rules of this place do not cover here");
-        for (Coverage gap : judgement.rules().gaps()) {
-            screen.wrapped(
-                    "  ",
-                    gap.check().title()
-                            + ": "
-                            + gap.from()
-                                    .map(place -> "rule of " + place + " used. ")
-                                    .orElse("no rule known. ")
-                            + gap.says().strip());
-        }
-    }
-
-    private void dates() {
-        List<Following> dates = FollowingDates.of(judgement);
-        if (dates.isEmpty()) {
-            return;
-        }
-        screen.heading("Dates");
-        for (Following date : dates) {
-            String sense =
-                    date.sense() == TermSense.LASTS
-                            ? "Valid until "
-                            : date.sense() == TermSense.KEEP ? "Keep until " : "Hand in by ";
-            screen.wrapped("  ", sense + date.until() + " " + sources.mark(date.ruling()));
-        }
     }
 
     private List<Finding> findings(java.util.function.Predicate<Finding> wanted) {
@@ -239,7 +128,7 @@ final class JudgementText {
         return found;
     }
 
-    private static String name(Finding finding) {
+    static String name(Finding finding) {
         return finding.ruling().rule().title() + finding.wheel().map(w -> ", " + w).orElse("");
     }
 

@@ -18,6 +18,21 @@ final class Limits {
         return finding.ruling().limit().toString();
     }
 
+    /** What was noted, where nothing was measured. */
+    static String answer(Finding finding) {
+        Limit limit = finding.ruling().limit();
+        if (limit instanceof Limit.Absent) {
+            return limit.toString();
+        }
+        if (limit instanceof Limit.ReportHolds) {
+            return "complete";
+        }
+        if (limit instanceof Limit.LookAt) {
+            return "all looked at";
+        }
+        return limit instanceof Limit.SameAcross ? "alike" : "yes";
+    }
+
     private static String upper(Allowed allowed, Measurement measured) {
         return allowed.upper()
                 .map(e -> "at most " + Quantities.print(e.value(), measured.unit()))
