@@ -29,11 +29,12 @@ public record BrakingSummary(List<Line> lines, List<String> assumptions) {
     /**
      * One line.
      *
+     * @param drums state of the drums: {@code cold}, {@code at 400 F}
      * @param what what is estimated
      * @param value the estimate
      * @param remark what it is compared with, empty if nothing
      */
-    public record Line(String what, String value, String remark) {}
+    public record Line(String drums, String what, String value, String remark) {}
 
     /** Copies the lists. */
     public BrakingSummary {
@@ -50,9 +51,9 @@ public record BrakingSummary(List<Line> lines, List<String> assumptions) {
      */
     public static BrakingSummary of(BrakingEstimate estimate, Optional<RulesInForce> yardsticks) {
         List<Line> lines = new ArrayList<>();
-        heat(lines, "Drums cold", estimate.cold(), yardsticks);
+        heat(lines, "cold", estimate.cold(), yardsticks);
         for (HeatState hot : estimate.hot()) {
-            heat(lines, "Drums at " + hot.drums().print(Unit.FAHRENHEIT), hot, yardsticks);
+            heat(lines, "at " + hot.drums().print(Unit.FAHRENHEIT), hot, yardsticks);
         }
         List<String> assumptions = new ArrayList<>();
         for (Assumption assumption : estimate.assumptions()) {
@@ -69,8 +70,8 @@ public record BrakingSummary(List<Line> lines, List<String> assumptions) {
                         share ->
                                 lines.add(
                                         new Line(
-                                                drums
-                                                        + ", braking force beside fully adjusted brakes",
+                                                drums,
+                                                "braking force beside fully adjusted brakes",
                                                 text(share),
                                                 bottomed(state))));
         worstImbalance(state)
@@ -78,7 +79,8 @@ public record BrakingSummary(List<Line> lines, List<String> assumptions) {
                         worst ->
                                 lines.add(
                                         new Line(
-                                                drums + ", greatest left-right difference",
+                                                drums,
+                                                "greatest left-right difference",
                                                 number(worst.imbalance().orElseThrow()),
                                                 "axle " + worst.axle())));
         stop(lines, drums, state.stop(), yardsticks);
@@ -113,13 +115,14 @@ public record BrakingSummary(List<Line> lines, List<String> assumptions) {
             Answer<Stop> answer,
             Optional<RulesInForce> yardsticks) {
         if (answer.value().isEmpty()) {
-            lines.add(new Line(drums + ", stop from 20 mph", "not known", answer.reason()));
+            lines.add(new Line(drums, "stop from 20 mph", "not known", answer.reason()));
             return;
         }
         Stop stop = answer.value().get();
         lines.add(
                 new Line(
-                        drums + ", deceleration",
+                        drums,
+                        "deceleration",
                         text(stop.deceleration()),
                         yardstick(yardsticks, Check.DECELERATION)));
         String distance =
@@ -130,7 +133,8 @@ public record BrakingSummary(List<Line> lines, List<String> assumptions) {
                                 .orElse(stop.longest().isEmpty() ? " or more" : "");
         lines.add(
                 new Line(
-                        drums + ", stop from 20 mph",
+                        drums,
+                        "stop from 20 mph",
                         distance,
                         yardstick(yardsticks, Check.STOPPING_DISTANCE)));
     }
@@ -138,16 +142,14 @@ public record BrakingSummary(List<Line> lines, List<String> assumptions) {
     private static void hold(List<Line> lines, String drums, Answer<Hold> answer) {
         if (answer.value().isEmpty()) {
             lines.add(
-                    new Line(
-                            drums + ", grade the parking brakes hold",
-                            "not known",
-                            answer.reason()));
+                    new Line(drums, "grade the parking brakes hold", "not known", answer.reason()));
             return;
         }
         Answer<Range> grade = answer.value().get().grade();
         lines.add(
                 new Line(
-                        drums + ", grade the parking brakes hold",
+                        drums,
+                        "grade the parking brakes hold",
                         known(grade).map(BrakingSummary::text).orElse("not known"),
                         grade.reason()));
     }

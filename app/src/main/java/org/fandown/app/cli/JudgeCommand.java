@@ -7,6 +7,8 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.fandown.app.files.DocumentFiles;
 import org.fandown.app.files.RulePacks;
+import org.fandown.app.paper.ReportContent;
+import org.fandown.app.paper.ReportPdf;
 import org.fandown.braking.BrakingEstimate;
 import org.fandown.check.PlaceCode;
 import org.fandown.document.Json;
@@ -21,6 +23,7 @@ import org.fandown.record.JudgementDocument;
 import org.fandown.record.MeasuredStrokes;
 import org.fandown.rulebook.Rulebook;
 import org.fandown.rulebook.RulesInForce;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -55,6 +58,12 @@ final class JudgeCommand implements Callable<Integer> {
     @Option(names = "--json", description = "write the judgement as JSON")
     private boolean json;
 
+    @Option(
+            names = "--report",
+            paramLabel = "OUT.pdf",
+            description = "write the report to sign as PDF too")
+    private @Nullable Path report;
+
     @Option(names = "--assumptions", description = "list what the braking estimate rests on")
     private boolean assumptions;
 
@@ -69,6 +78,9 @@ final class JudgeCommand implements Callable<Integer> {
         Optional<BrakingEstimate> braking = MeasuredStrokes.estimate(inspection);
         Optional<BrakingSummary> summary = braking.map(b -> summary(b, inspection, packs));
         Node document = JudgementDocument.of(judgement, braking);
+        if (report != null) {
+            ReportPdf.write(new ReportContent(judgement, summary, Json.write(document)), report);
+        }
         PrintWriter out = spec.commandLine().getOut();
         if (json) {
             out.println(Json.write(document));

@@ -1,5 +1,6 @@
 package org.fandown.app.cli;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -8,6 +9,7 @@ import org.fandown.judgement.Finding;
 import org.fandown.judgement.Judgement;
 import org.fandown.judgement.Status;
 import org.fandown.record.BrakingSummary;
+import org.fandown.record.BrakingTable;
 import org.fandown.record.FollowingDates;
 import org.fandown.record.FollowingDates.Following;
 import org.fandown.rulebook.Limit.TermSense;
@@ -88,9 +90,19 @@ final class JudgementNotes {
 
     private void braking(BrakingSummary summary, boolean assumptions) {
         screen.heading("What the strokes mean (an estimate, not a finding)");
-        TextTable table = new TextTable();
-        summary.lines().forEach(line -> table.add("  " + line.what(), line.value(), line.remark()));
-        screen.table(table);
+        BrakingTable table = new BrakingTable(summary);
+        TextTable text = new TextTable();
+        text.add(row("  Drums", table.states()));
+        for (String thing : table.things()) {
+            text.add(
+                    row(
+                            "  " + thing,
+                            table.states().stream()
+                                    .map(state -> table.value(thing, state))
+                                    .toList()));
+        }
+        screen.table(text);
+        table.remarks().forEach(remark -> screen.wrapped("  ", remark));
         if (assumptions) {
             screen.wrapped("  ", "Assumed: " + String.join("; ", summary.assumptions()) + ".");
         } else {
@@ -100,6 +112,13 @@ final class JudgementNotes {
                             + summary.assumptions().size()
                             + " assumptions, which --assumptions lists.");
         }
+    }
+
+    private static String[] row(String first, List<String> rest) {
+        List<String> cells = new ArrayList<>();
+        cells.add(first);
+        cells.addAll(rest);
+        return cells.toArray(new String[0]);
     }
 
     private void gaps() {

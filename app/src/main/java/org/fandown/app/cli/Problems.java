@@ -1,6 +1,7 @@
 package org.fandown.app.cli;
 
 import java.util.List;
+import org.fandown.app.paper.ReportWriteException;
 import org.fandown.document.DocumentException;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
@@ -38,7 +39,9 @@ final class Problems {
 
     /** Reports input that cannot be used, or else a failure of the program itself. */
     static int report(Exception problem, CommandLine command) {
-        if (problem instanceof DocumentException || problem instanceof ParameterException) {
+        if (problem instanceof DocumentException
+                || problem instanceof ParameterException
+                || problem instanceof ReportWriteException) {
             command.getErr().println("fandown: " + problem.getMessage());
             command.getErr().flush();
             return ExitCode.REFUSED;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import org.fandown.record.BrakingSummary;
+import org.fandown.record.BrakingTable;
 
 /** What the strokes mean for braking. */
 final class BrakingPart {

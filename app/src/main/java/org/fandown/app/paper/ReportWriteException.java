@@ -8,7 +8,7 @@ public final class ReportWriteException extends RuntimeException {
     private final String nextStep;
 
     ReportWriteException(String path, String problem, String nextStep) {
-        super("The report cannot be written to " + path + ": " + problem + ".");
+        super("The report cannot be written to " + path + ": " + problem + ". Next: " + nextStep);
         this.path = path;
         this.nextStep = nextStep;
     }

@@ -1,4 +1,4 @@
-package org.fandown.app.paper;
+package org.fandown.record;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -6,49 +6,44 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.fandown.record.BrakingSummary;
 import org.fandown.record.BrakingSummary.Line;
 
 /**
- * The lines of a braking summary turned into a table: a row for each thing estimated, a column for
- * each state of the drums. A line names its state before the first comma.
+ * A braking summary as a table: a row for each thing estimated, a column for each state of the
+ * drums.
  */
-final class BrakingTable {
+public final class BrakingTable {
     private static final String NOT_KNOWN = "not known";
-    private static final String DRUMS = "Drums ";
 
     private final Set<String> states = new LinkedHashSet<>();
     private final Map<String, Map<String, Line>> rows = new LinkedHashMap<>();
 
-    BrakingTable(BrakingSummary summary) {
+    /** The table of a summary. */
+    public BrakingTable(BrakingSummary summary) {
         for (Line line : summary.lines()) {
-            int comma = line.what().indexOf(", ");
-            String state = comma < 0 ? "" : line.what().substring(0, comma);
-            String what = comma < 0 ? line.what() : line.what().substring(comma + 2);
-            String shown = state.startsWith(DRUMS) ? state.substring(DRUMS.length()) : state;
-            states.add(shown);
-            rows.computeIfAbsent(what, w -> new LinkedHashMap<>()).put(shown, line);
+            states.add(line.drums());
+            rows.computeIfAbsent(line.what(), w -> new LinkedHashMap<>()).put(line.drums(), line);
         }
     }
 
     /** The states of the drums: {@code cold}, {@code at 400 F}. */
-    List<String> states() {
+    public List<String> states() {
         return List.copyOf(states);
     }
 
     /** The things of which something is known in some state. */
-    List<String> things() {
+    public List<String> things() {
         return rows.keySet().stream().filter(thing -> !isUnknown(thing)).toList();
     }
 
     /** What is estimated of a thing in a state, a dash if nothing. */
-    String value(String thing, String state) {
+    public String value(String thing, String state) {
         Line line = row(thing).get(state);
         return line == null ? "\u2013" : line.value();
     }
 
     private Map<String, Line> row(String thing) {
-        return rows.getOrDefault(thing, Map.of());
+        return rows.getOrDefault(thing, new LinkedHashMap<>());
     }
 
     private boolean isUnknown(String thing) {
@@ -56,7 +51,7 @@ final class BrakingTable {
     }
 
     /** The remarks, each once, with the things and states it is about. */
-    List<String> remarks() {
+    public List<String> remarks() {
         Map<String, Set<String>> about = new LinkedHashMap<>();
         rows.forEach(
                 (thing, row) ->
@@ -89,6 +84,12 @@ final class BrakingTable {
     }
 
     private static String sentence(String remark, Set<String> subjects) {
-        return Words.capital(String.join(", ", subjects)) + ": " + remark + ".";
+        return capital(String.join(", ", subjects)) + ": " + remark + ".";
+    }
+
+    private static String capital(String text) {
+        char first = text.charAt(0);
+        boolean small = first >= 'a' && first <= 'z';
+        return small ? (char) (first - 'a' + 'A') + text.substring(1) : text;
     }
 }
