@@ -42,7 +42,8 @@ class CanadaAirLossReferenceTest {
             work = "Official Truck Handbook (Ontario), daily inspection test",
             edition = "text read 2026-11-25",
             where =
-                    "6-1-4: spring brakes released, pressure between cut-in and cut-out, engine off, key"
+                    "6-1-4: spring brakes released, pressure between cut-in and cut-out, engine"
+                            + " off, key"
                             + " on, first drop disregarded",
             kind = Kind.HANDBOOK,
             accessed = "2026-11-25")
@@ -100,7 +101,8 @@ class CanadaAirLossReferenceTest {
 
     @Source(
             work =
-                    "Regulation respecting safety standards for road vehicles (Quebec), C-24.2, r. 32",
+                    "Regulation respecting safety standards for road vehicles (Quebec), C-24.2,"
+                            + " r. 32",
             edition = "version of 2024-11-26",
             where = "s. 166(5): over 40 kPa one vehicle, 48 kPa two, 62 kPa three",
             kind = Kind.REGULATION,
@@ -128,7 +130,8 @@ class CanadaAirLossReferenceTest {
 
     @Source(
             work =
-                    "Regulation respecting safety standards for road vehicles (Quebec), C-24.2, r. 32",
+                    "Regulation respecting safety standards for road vehicles (Quebec), C-24.2,"
+                            + " r. 32",
             edition = "French text read 2026-11-25",
             where = "s. 38(0.1): no leak that can be heard, brakes applied or not",
             kind = Kind.REGULATION,

@@ -46,7 +46,8 @@ class CanadaBuildUpReferenceTest {
             work = "Official Truck Handbook (Ontario), daily inspection test",
             edition = "text read 2026-11-25",
             where =
-                    "6-1-3 build-up: trailer supply valve pulled, parking brake released, from 80 psi"
+                    "6-1-3 build-up: trailer supply valve pulled, parking brake released, from"
+                            + " 80 psi"
                             + " (552 kPa) or less, engine at 600 to 900 rpm",
             kind = Kind.HANDBOOK,
             accessed = "2026-11-25")
@@ -67,7 +68,8 @@ class CanadaBuildUpReferenceTest {
 
     @Source(
             work =
-                    "Regulation respecting safety standards for road vehicles (Quebec), C-24.2, r. 32",
+                    "Regulation respecting safety standards for road vehicles (Quebec), C-24.2,"
+                            + " r. 32",
             edition = "French text read 2026-11-25",
             where = "s. 38(1): 350 to 620 kPa in less than 3 minutes, average of 1200 rpm at most",
             kind = Kind.REGULATION,
@@ -90,7 +92,8 @@ class CanadaBuildUpReferenceTest {
 
     @Source(
             work =
-                    "Regulation respecting safety standards for road vehicles (Quebec), C-24.2, r. 32",
+                    "Regulation respecting safety standards for road vehicles (Quebec), C-24.2,"
+                            + " r. 32",
             edition = "French text read 2026-11-25",
             where = "s. 38(1): average engine speed of 1200 rpm at most",
             kind = Kind.REGULATION,
@@ -103,8 +106,10 @@ class CanadaBuildUpReferenceTest {
 
     @Source(
             work =
-                    "Air Brake Manual (Newfoundland and Labrador); Driving Commercial Vehicles (British"
-                            + " Columbia); Commercial Driver's Guide (Alberta); C-24.2, r. 32 (Quebec)",
+                    "Air Brake Manual (Newfoundland and Labrador); Driving Commercial Vehicles"
+                            + " (British"
+                            + " Columbia); Commercial Driver's Guide (Alberta); C-24.2, r. 32"
+                            + " (Quebec)",
             edition = "texts read 2026-11-25",
             where = "build-up from 50 to 90 psi: 5 min; page 218, 3 min; step 4, 3 min; s. 38(1)",
             kind = Kind.HANDBOOK,

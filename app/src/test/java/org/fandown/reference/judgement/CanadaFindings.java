@@ -53,9 +53,16 @@ final class CanadaFindings {
     static void requireSpoiled(Judged judged, String rule, String noted) {
         Finding finding = judged.finding(rule);
         assertThat(finding.status()).isEqualTo(Status.SPOILED);
-        assertThat(finding.why().reason()).contains(noted);
+        requireNoted(finding, noted);
         assertThat(finding.why().advice()).isNotBlank();
         requireNoDefect(judged);
+    }
+
+    /** The reason begins with what was noted, before what was needed. */
+    static void requireNoted(Finding finding, String noted) {
+        String reason = finding.why().reason();
+        assertThat(reason).startsWith("Noted: ").contains(". Needed: ");
+        assertThat(reason.substring(0, reason.indexOf(". Needed: "))).endsWith(noted);
     }
 
     private static Optional<Severity> severity(Judged judged, String rule) {

@@ -15,18 +15,22 @@ import org.junit.jupiter.params.provider.CsvSource;
 class CanadaGovernorReferenceTest {
     @Source(
             work =
-                    "Air brake manuals and handbooks of Saskatchewan, British Columbia, Newfoundland and"
+                    "Air brake manuals and handbooks of Saskatchewan, British Columbia,"
+                            + " Newfoundland and"
                             + " Labrador, Ontario; C-24.2, r. 32 (Quebec)",
             edition = "texts read 2026-11-25",
             where =
-                    "120 to 145 psi (828 to 1000 kPa); 105 to 135 psi (724 to 931 kPa); 105 to 125 psi; 145"
+                    "120 to 145 psi (828 to 1000 kPa); 105 to 135 psi (724 to 931 kPa); 105 to"
+                            + " 125 psi; 145"
                             + " or 135 psi; 805 to 945 kPa",
             kind = Kind.HANDBOOK,
             accessed = "2026-11-25")
     @ParameterizedTest(name = "{0}, {2}: {3}")
     @CsvSource({
-        "CA-SK, ca-sk.governor-cut-out, 118 psi, NOT_MET, whole procedure, Saskatchewan: 120 to 145 psi",
-        "CA-SK, ca-sk.governor-cut-out, 813.6 kPa, NOT_MET, whole procedure, Saskatchewan: from 828 kPa",
+        "CA-SK, ca-sk.governor-cut-out, 118 psi, NOT_MET, whole procedure, Saskatchewan: 120 to"
+                + " 145 psi",
+        "CA-SK, ca-sk.governor-cut-out, 813.6 kPa, NOT_MET, whole procedure, Saskatchewan: from"
+                + " 828 kPa",
         "CA-BC, ca-bc.governor-cut-out, 118 psi, MET, page 218, British Columbia page 218",
         "CA-BC, ca-bc.governor-cut-out, 813.6 kPa, MET, page 218, British Columbia page 218",
         "CA-NL, ca-nl.governor-cut-out, 118 psi, MET, single unit, Newfoundland and Labrador",
@@ -129,7 +133,8 @@ class CanadaGovernorReferenceTest {
             work = "Air Brake Manual (Saskatchewan)",
             edition = "text read 2026-11-25",
             where =
-                    "pre-trip procedure for an air combination unit: governor with spring brakes released",
+                    "pre-trip procedure for an air combination unit: governor with spring"
+                            + " brakes released",
             kind = Kind.HANDBOOK,
             accessed = "2026-11-25")
     @ParameterizedTest(name = "{0}")
@@ -148,7 +153,8 @@ class CanadaGovernorReferenceTest {
             work = "Driving Commercial Vehicles (British Columbia)",
             edition = "page read 2026-11-25",
             where =
-                    "page 218: cut-in before the pressure is under 80 psi (552 kPa); 125 psi, pause at 100",
+                    "page 218: cut-in before the pressure is under 80 psi (552 kPa); 125 psi,"
+                            + " pause at 100",
             kind = Kind.HANDBOOK,
             accessed = "2026-11-25")
     @Test

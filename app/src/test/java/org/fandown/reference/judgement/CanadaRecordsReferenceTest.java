@@ -25,7 +25,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 class CanadaRecordsReferenceTest {
     @Source(
             work =
-                    "Commercial Driver's Guide (Alberta); Manitoba government page on trip inspections;"
+                    "Commercial Driver's Guide (Alberta); Manitoba government page on trip"
+                            + " inspections;"
                             + " trip inspection standards (Saskatchewan)",
             edition = "texts read 2026-11-25",
             where = "an inspection holds for 24 hours",
@@ -57,7 +58,8 @@ class CanadaRecordsReferenceTest {
 
     @Source(
             work =
-                    "Regulation respecting safety standards for road vehicles (Quebec), C-24.2, r. 32",
+                    "Regulation respecting safety standards for road vehicles (Quebec), C-24.2,"
+                            + " r. 32",
             edition = "version of 2020-09-16",
             where = "s. 197.0.3: odometer reading if the vehicle has one",
             kind = Kind.REGULATION,
@@ -77,10 +79,12 @@ class CanadaRecordsReferenceTest {
 
     @Source(
             work =
-                    "Regulation respecting safety standards for road vehicles (Quebec), C-24.2, r. 32",
+                    "Regulation respecting safety standards for road vehicles (Quebec), C-24.2,"
+                            + " r. 32",
             edition = "version of 2020-09-16",
             where =
-                    "s. 197.0.3: operator, municipality or place on the road, name of the inspector",
+                    "s. 197.0.3: operator, municipality or place on the road, name of the"
+                            + " inspector",
             kind = Kind.REGULATION,
             accessed = "2026-11-25")
     @ParameterizedTest(name = "without {0}")
@@ -91,7 +95,8 @@ class CanadaRecordsReferenceTest {
     })
     void quebec_report_needs_operator_place_and_inspector(String left, String named, String where) {
         String report =
-                "operator: Yard Haulage, location: Km 12, inspector: P. EXAMPLE, odometer: 210 345 km";
+                "operator: Yard Haulage, location: Km 12, inspector: P. EXAMPLE, odometer: 210"
+                        + " 345 km";
         StringBuilder kept = new StringBuilder();
         for (String entry : report.split(", ", -1)) {
             kept.append(entry.startsWith(left) ? "" : "  " + entry + "\n");
@@ -107,7 +112,8 @@ class CanadaRecordsReferenceTest {
             work = "O. Reg. 134/21, amending O. Reg. 199/07 (Ontario)",
             edition = "2021",
             where =
-                    "s. 18(3): display readable from outside, or signed print; sent as soon as possible",
+                    "s. 18(3): display readable from outside, or signed print; sent as soon as"
+                            + " possible",
             kind = Kind.REGULATION,
             accessed = "2026-11-25")
     @Test
@@ -156,6 +162,31 @@ class CanadaRecordsReferenceTest {
                         .toList();
         assertThat(rules).containsExactly("ca-nb.inspection-validity");
         assertThat(duty("CA-NB", "ca-nb.inspection-validity").term()).isEmpty();
+    }
+
+    @Source(
+            work = "O. Reg. 199/07 (Ontario)",
+            edition = "sections not read, from memory",
+            where = "s. 9, handed in within 20 days; s. 15, kept 6 months",
+            kind = Kind.REGULATION,
+            accessed = "2026-11-25",
+            note = "both figures rest on memory of medium confidence")
+    @Test
+    void ontario_report_of_25_november_is_handed_in_by_15_december_and_kept_to_25_may() {
+        Judged judged = Judged.at("CA-ON", "2026-11-25T07:10:00-05:00", CanadaVehicles.TRUCK, "");
+
+        assertThat(until(judged, "ca-on.report-submission"))
+                .isEqualTo(OffsetDateTime.parse("2026-12-15T07:10:00-05:00"));
+        assertThat(until(judged, "ca-on.report-retention"))
+                .isEqualTo(OffsetDateTime.parse("2027-05-25T07:10:00-05:00"));
+    }
+
+    private static OffsetDateTime until(Judged judged, String rule) {
+        return FollowingDates.of(judged.judgement()).stream()
+                .filter(f -> f.ruling().rule().id().equals(rule))
+                .findFirst()
+                .orElseThrow()
+                .until();
     }
 
     private static Finding quebecReport(String vehicle, String more) {

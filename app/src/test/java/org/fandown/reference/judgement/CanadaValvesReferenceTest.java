@@ -47,7 +47,8 @@ class CanadaValvesReferenceTest {
             work = "Commercial Driver's Guide (Alberta), trip air brake",
             edition = "page read 2026-11-25",
             where =
-                    "step 2: pops at 40 to 60 psi (276 to 414 kPa) or higher, both lines disconnected",
+                    "step 2: pops at 40 to 60 psi (276 to 414 kPa) or higher, both lines"
+                            + " disconnected",
             kind = Kind.HANDBOOK,
             accessed = "2026-11-25")
     @ParameterizedTest(name = "{0}: {1}")
@@ -104,7 +105,8 @@ class CanadaValvesReferenceTest {
 
     @Source(
             work =
-                    "Regulation respecting safety standards for road vehicles (Quebec), C-24.2, r. 32",
+                    "Regulation respecting safety standards for road vehicles (Quebec), C-24.2,"
+                            + " r. 32",
             edition = "versions read 2026-11-25",
             where = "s. 38(7), the tractor keeps 420 kPa; s. 166(6), major under 138 kPa",
             kind = Kind.REGULATION,
@@ -132,7 +134,8 @@ class CanadaValvesReferenceTest {
 
     private static Judged alberta(String psi, String lines, String parkingBrake) {
         String reading =
-                "trailer-supply-closing: { gauge: %s, trailer-lines: %s, parking-brake: %s, engine: off,"
+                "trailer-supply-closing: { gauge: %s, trailer-lines: %s, parking-brake: %s,"
+                        + " engine: off,"
                         + " key: on, trailer-supply: open }";
         return judged("CA-AB", reading.formatted(psi, lines, parkingBrake));
     }

@@ -4,7 +4,7 @@ package org.fandown.reference.judgement;
 final class CanadaVehicles {
     private static final String AXLE =
             """
-                  - { brake: drum, chamber: clamp 30, spring-brake: yes, adjuster: automatic }
+                  - { brake: drum, chamber: clamp 30, spring-brake: yes }
             """;
 
     /** A straight truck of two axles: four brakes, the rear ones clamp 30. */
@@ -12,6 +12,14 @@ final class CanadaVehicles {
 
     /** The same without an odometer. */
     static final String TRUCK_WITHOUT_ODOMETER = truck("clamp 30", "no");
+
+    /** The truck with a larger chamber on the left of its steering axle. */
+    static final String TRUCK_WITH_ODD_STEER_CHAMBER =
+            TRUCK.replace("position: steer,", "position: steer, left: { chamber: clamp 24 },");
+
+    /** The truck with a smaller chamber on the left of its drive axle. */
+    static final String TRUCK_WITH_ODD_DRIVE_CHAMBER =
+            TRUCK.replace("position: drive,", "position: drive, left: { chamber: clamp 24 },");
 
     /** A tractor of three axles and a semitrailer of two: ten brakes, two units with air brakes. */
     static final String TRACTOR_TRAILER = tractor() + trailer("S1") + AXLE + AXLE;
@@ -50,8 +58,8 @@ final class CanadaVehicles {
             gross-mass: 15000 kg
             odometer: %s
             axles:
-              - { position: steer, brake: drum, chamber: clamp 20, spring-brake: no, adjuster: automatic }
-              - { position: drive, brake: drum, chamber: %s, spring-brake: yes, adjuster: automatic }
+              - { position: steer, brake: drum, chamber: clamp 20, spring-brake: no }
+              - { position: drive, brake: drum, chamber: %s, spring-brake: yes }
         """
                 .formatted(odometer, rear);
     }
@@ -67,9 +75,9 @@ final class CanadaVehicles {
             abs: yes
             gross-mass: 20000 kg
             axles:
-              - { position: steer, brake: drum, chamber: clamp 20, spring-brake: no, adjuster: automatic }
-              - { position: drive, brake: drum, chamber: clamp 30, spring-brake: yes, adjuster: automatic }
-              - { position: drive, brake: drum, chamber: clamp 30, spring-brake: yes, adjuster: automatic }
+              - { position: steer, brake: drum, chamber: clamp 20, spring-brake: no }
+              - { position: drive, brake: drum, chamber: clamp 30, spring-brake: yes }
+              - { position: drive, brake: drum, chamber: clamp 30, spring-brake: yes }
         """;
     }
 

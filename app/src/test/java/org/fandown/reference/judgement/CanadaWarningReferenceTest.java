@@ -17,7 +17,8 @@ class CanadaWarningReferenceTest {
             work = "Official Air Brake Handbook (Ontario); O. Reg. 199/07",
             edition = "texts read 2026-11-25",
             where =
-                    "inspecting air brake system operation, low-air warning: started above 90 psi, on at"
+                    "inspecting air brake system operation, low-air warning: started above 90"
+                            + " psi, on at"
                             + " 55 psi (380 kPa) or more; Schedule 1, Part 1, major (d)",
             kind = Kind.HANDBOOK,
             accessed = "2026-11-25")
@@ -43,7 +44,8 @@ class CanadaWarningReferenceTest {
             work = "Official Air Brake Handbook (Ontario)",
             edition = "text read 2026-11-25",
             where =
-                    "inspecting air brake system operation, low-air warning: above 90 psi, ignition on",
+                    "inspecting air brake system operation, low-air warning: above 90 psi,"
+                            + " ignition on",
             kind = Kind.HANDBOOK,
             accessed = "2026-11-25")
     @ParameterizedTest(name = "{0}")
@@ -61,10 +63,12 @@ class CanadaWarningReferenceTest {
 
     @Source(
             work =
-                    "Driving Commercial Vehicles (British Columbia); Commercial Driver's Guide (Alberta)",
+                    "Driving Commercial Vehicles (British Columbia); Commercial Driver's Guide"
+                            + " (Alberta)",
             edition = "pages read 2026-11-25",
             where =
-                    "page 218, 60 psi (414 kPa) or more; trip air brake, step 2, on by 60 psi (414 kPa)",
+                    "page 218, 60 psi (414 kPa) or more; trip air brake, step 2, on by 60 psi"
+                            + " (414 kPa)",
             kind = Kind.HANDBOOK,
             accessed = "2026-11-25")
     @ParameterizedTest(name = "{0}")
@@ -90,7 +94,8 @@ class CanadaWarningReferenceTest {
 
     @Source(
             work =
-                    "Regulation respecting safety standards for road vehicles (Quebec), C-24.2, r. 32",
+                    "Regulation respecting safety standards for road vehicles (Quebec), C-24.2,"
+                            + " r. 32",
             edition = "versions read 2026-11-25",
             where = "s. 38(3), works under 380 kPa; s. 166(10), major only if no device works",
             kind = Kind.REGULATION,
