@@ -50,41 +50,39 @@ public final class BrakingTable {
         return row(thing).values().stream().allMatch(line -> line.value().equals(NOT_KNOWN));
     }
 
-    /** The remarks, each once, with the things and states it is about. */
+    /** The remarks on each thing, with the states they are about where they differ. */
     public List<String> remarks() {
-        Map<String, Set<String>> about = new LinkedHashMap<>();
-        rows.forEach(
-                (thing, row) ->
-                        byRemark(row)
-                                .forEach(
-                                        (remark, in) ->
-                                                about.computeIfAbsent(
-                                                                remark, r -> new LinkedHashSet<>())
-                                                        .add(subject(thing, row, in))));
+        Map<String, List<String>> things = new LinkedHashMap<>();
+        for (String thing : rows.keySet()) {
+            String remark = remark(row(thing));
+            if (!remark.isEmpty()) {
+                things.computeIfAbsent(remark, r -> new ArrayList<>())
+                        .add(isUnknown(thing) ? thing + " not known" : thing);
+            }
+        }
         List<String> remarks = new ArrayList<>();
-        about.forEach((remark, subjects) -> remarks.add(sentence(remark, subjects)));
+        things.forEach(
+                (remark, about) ->
+                        remarks.add(capital(String.join(", ", about)) + ": " + remark + "."));
         return remarks;
     }
 
-    private static Map<String, List<String>> byRemark(Map<String, Line> row) {
-        Map<String, List<String>> byRemark = new LinkedHashMap<>();
+    private static String remark(Map<String, Line> row) {
+        Map<String, List<String>> states = new LinkedHashMap<>();
         row.forEach(
-                (state, line) -> {
-                    if (!line.remark().isEmpty()) {
-                        byRemark.computeIfAbsent(line.remark(), r -> new ArrayList<>()).add(state);
+                (state, line) ->
+                        states.computeIfAbsent(line.remark(), r -> new ArrayList<>()).add(state));
+        if (states.size() == 1) {
+            return states.keySet().iterator().next();
+        }
+        List<String> texts = new ArrayList<>();
+        states.forEach(
+                (remark, in) -> {
+                    if (!remark.isEmpty()) {
+                        texts.add(remark + " (" + String.join(", ", in) + ")");
                     }
                 });
-        return byRemark;
-    }
-
-    private String subject(String thing, Map<String, Line> row, List<String> in) {
-        String lead = isUnknown(thing) ? thing + " not known" : thing;
-        boolean everywhere = in.size() == row.size();
-        return everywhere ? lead : lead + " (" + String.join(", ", in) + ")";
-    }
-
-    private static String sentence(String remark, Set<String> subjects) {
-        return capital(String.join(", ", subjects)) + ": " + remark + ".";
+        return String.join("; ", texts);
     }
 
     private static String capital(String text) {

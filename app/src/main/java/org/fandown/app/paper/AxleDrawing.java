@@ -33,8 +33,9 @@ final class AxleDrawing {
     }
 
     /** Adds an axle with its wheels, as seen from above. */
-    static void axle(Tag cell, Axle axle, boolean last) {
+    static void axle(Tag cell, Axle axle, boolean last, boolean tall) {
         Tag object = object(cell, AXLE, "axle");
+        object.set("class", tall ? "axle tall" : "axle");
         object.set("data-last", Boolean.toString(last));
         object.set("data-left", Boolean.toString(axle.left().isBraked()));
         object.set("data-right", Boolean.toString(axle.right().isBraked()));

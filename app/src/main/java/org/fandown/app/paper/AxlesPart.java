@@ -23,6 +23,7 @@ import org.fandown.vehicle.WheelId;
  */
 final class AxlesPart {
     private static final double HEADROOM = 1.1;
+    private static final int LONGEST_NAME = 30;
 
     private final Vehicle vehicle;
     private final TreeMap<WheelId, WheelStroke> strokes = new TreeMap<>();
@@ -48,7 +49,7 @@ final class AxlesPart {
 
     private void print(Tag parent) {
         parent.add("h2").text("Axles and applied strokes");
-        Tag table = parent.add("table", "axletable").columns(List.of(22, 17, 17, 10, 17, 17));
+        Tag table = parent.add("table", "axletable").columns(List.of(25, 17, 16, 10, 16, 17));
         Tag head = table.add("tr", "sides");
         head.add("td").text("front \u2191");
         head.add("td", "left").set("colspan", "2").text("left");
@@ -65,16 +66,19 @@ final class AxlesPart {
                 .text(
                         vehicle.wheelsWithPushRod().isEmpty()
                                 ? "No wheel has a push rod to measure."
-                                : "Bar: applied stroke, with how far the reading may be off. Thick"
-                                        + " line: limit of the chamber. Hatched: over the limit."
-                                        + " Dotted: not measured.");
+                                : "Bar: applied stroke and its doubt. Thick line: limit. Hatched: over"
+                                        + " the limit. Dotted: not measured.");
     }
 
     private void unit(Tag row, VehicleUnit unit) {
         String built = unit.built().map(date -> ", built " + date).orElse("");
         row.add("td")
                 .set("colspan", "3")
-                .text(Words.capital(IdentityPart.kind(unit)) + " " + unit.id() + built);
+                .text(
+                        Words.capital(IdentityPart.kind(unit))
+                                + " "
+                                + Clean.cut(unit.id(), LONGEST_NAME)
+                                + built);
         AxleDrawing.head(row.add("td", "plan"), unit.isPowered());
         row.add("td").set("colspan", "2");
     }
@@ -82,13 +86,14 @@ final class AxlesPart {
     private void axle(Tag row, Axle axle, int number) {
         Tag name = row.add("td", "name");
         name.add("span", "strong").text(number + " " + position(axle.position()));
-        name.add("div", "minor").text(fitted(axle));
+        List<String> fitted = fitted(axle);
+        fitted.forEach(line -> name.add("div", "minor").text(line));
         WheelStroke left = stroke(number, Side.LEFT);
         WheelStroke right = stroke(number, Side.RIGHT);
         value(row.add("td", "left"), left);
         AxleDrawing.bar(row.add("td", "bar"), left, Side.LEFT, scale);
         boolean last = number == vehicle.axleCount();
-        AxleDrawing.axle(row.add("td", "plan"), axle, last);
+        AxleDrawing.axle(row.add("td", "plan"), axle, last, fitted.size() > 1);
         AxleDrawing.bar(row.add("td", "bar"), right, Side.RIGHT, scale);
         value(row.add("td"), right);
     }
@@ -97,24 +102,26 @@ final class AxlesPart {
         return Objects.requireNonNull(strokes.get(new WheelId(axle, side)));
     }
 
-    private static void value(Tag cell, WheelStroke wheel) {
+    private void value(Tag cell, WheelStroke wheel) {
         boolean open = wheel.status().map(s -> s != Status.MET).orElse(false);
         if (open) {
             Mark.of(wheel.status().get()).addTo(cell);
         }
         cell.add("span", wheel.stroke().isPresent() ? "strong" : "minor").text(wheel.strokeText());
-        cell.add("div", "minor").text(wheel.limitText());
+        if (scale > 0) {
+            cell.add("div", "minor").text(wheel.limitText());
+        }
     }
 
     private static String position(AxlePosition position) {
         return org.fandown.document.Names.kebab(position);
     }
 
-    /** Chamber, spring brake and adjuster, of each end where they differ. */
-    private static String fitted(Axle axle) {
+    /** Chamber, spring brake and adjuster; a line for each end where they differ. */
+    private static List<String> fitted(Axle axle) {
         String left = fitted(axle.left());
         String right = fitted(axle.right());
-        return left.equals(right) ? left : "L " + left + " / R " + right;
+        return left.equals(right) ? List.of(left) : List.of("L " + left, "R " + right);
     }
 
     private static String fitted(WheelEnd end) {
@@ -125,7 +132,7 @@ final class AxlesPart {
                 end.chamber()
                         .map(Chamber::text)
                         .orElse(org.fandown.document.Names.kebab(end.brake()));
-        return chamber
+        return Clean.cut(chamber, LONGEST_NAME)
                 + (end.springBrake() ? ", spring" : "")
                 + adjuster(end.adjuster()).map(a -> ", " + a).orElse("");
     }

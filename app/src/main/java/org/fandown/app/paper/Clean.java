@@ -34,10 +34,14 @@ final class Clean {
 
     /** Cuts an entry that would crowd out the rest of the page, and says so. */
     static String entry(String text) {
-        if (text.codePointCount(0, text.length()) <= LONGEST_ENTRY) {
-            return text;
-        }
-        int end = text.offsetByCodePoints(0, LONGEST_ENTRY);
-        return text.substring(0, end) + "... (whole text in the attached file)";
+        String cut = cut(text, LONGEST_ENTRY);
+        return cut.equals(text) ? text : cut + " (whole text in the attached file)";
+    }
+
+    /** Cuts a text to at most the given number of characters and an ellipsis. */
+    static String cut(String text, int most) {
+        return text.codePointCount(0, text.length()) <= most
+                ? text
+                : text.substring(0, text.offsetByCodePoints(0, most)) + "\u2026";
     }
 }

@@ -1,6 +1,9 @@
 package org.fandown.app.paper;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.fandown.judgement.Allowed;
 import org.fandown.judgement.Edge;
@@ -9,10 +12,11 @@ import org.fandown.judgement.Measurement;
 import org.fandown.judgement.Status;
 import org.fandown.rulebook.Limit;
 import org.fandown.rulebook.Standing;
+import org.fandown.vehicle.WheelId;
 
 /** The table of findings that decide: mark and word, check, measured value, limit, source. */
 final class FindingsPart {
-    private static final List<Integer> WIDTHS = List.of(13, 37, 19, 20, 11);
+    private static final List<Integer> WIDTHS = List.of(12, 38, 17, 23, 10);
 
     private final Tag body;
     private final Sources sources;
@@ -114,10 +118,15 @@ final class FindingsPart {
         Tag line = body.add("tr", "reason");
         line.add("td");
         Tag cell = line.add("td").set("colspan", "4");
+        Map<String, List<String>> wheels = new LinkedHashMap<>();
         for (Finding finding : row.findings()) {
-            String wheel = finding.wheel().map(w -> w + ": ").orElse("");
-            cell.text(wheel + Row.reason(finding) + " ");
+            wheels.computeIfAbsent(Row.reason(finding), r -> new ArrayList<>())
+                    .addAll(finding.wheel().map(WheelId::toString).stream().toList());
         }
+        wheels.forEach(
+                (reason, at) ->
+                        cell.text(
+                                String.join(" ", at) + (at.isEmpty() ? "" : ": ") + reason + " "));
         ruleText(row).ifPresent(words -> cell.text("Rule: " + words + " "));
         String advice = row.findings().get(0).why().advice();
         if (!advice.isEmpty()) {

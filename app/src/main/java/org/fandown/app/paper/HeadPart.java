@@ -39,14 +39,6 @@ final class HeadPart {
             cell.add("div").text("Every check that the place asks for was made and passed.");
             return;
         }
-        int shown = because.size() > MOST_REASONS + 1 ? MOST_REASONS : because.size();
-        StringBuilder text = new StringBuilder();
-        for (String reason : because.subList(0, shown)) {
-            text.append(text.length() == 0 ? "" : " \u00b7 ").append(Clean.entry(reason));
-        }
-        if (shown < because.size()) {
-            text.append(" \u00b7 and ").append(because.size() - shown).append(" more, see below");
-        }
-        cell.add("div").text(text.append('.').toString());
+        cell.add("div").text(Because.text(because, MOST_REASONS));
     }
 }

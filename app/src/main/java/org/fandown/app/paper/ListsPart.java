@@ -36,7 +36,8 @@ final class ListsPart {
         if (listed.isEmpty()) {
             return;
         }
-        Tag table = page.add("table", "lists").columns(List.of(13, 87));
+        boolean alone = listed.size() == rows.size();
+        Tag table = page.add("table", alone ? "lists alone" : "lists").columns(List.of(12, 88));
         ListsPart part = new ListsPart(table.add("tbody"), sources);
         List<Row> deciding = only(listed, Row::decides);
         part.list(Status.NOT_CHECKED, only(deciding, is(Status.NOT_CHECKED)));
@@ -85,10 +86,10 @@ final class ListsPart {
         Tag cell = line(status);
         for (int i = 0; i < rows.size(); i++) {
             Row row = rows.get(i);
-            cell.text((i == 0 ? "" : "; ") + item(row) + memory(row) + " ");
-            cell.add("span", "cite").text(sources.cite(row.ruling()));
+            boolean last = i + 1 == rows.size();
+            cell.text((i == 0 ? "" : " ") + item(row) + memory(row) + " ");
+            cell.add("span", "cite").text(sources.cite(row.ruling()) + (last ? "." : ";"));
         }
-        cell.text(".");
     }
 
     private static String item(Row row) {

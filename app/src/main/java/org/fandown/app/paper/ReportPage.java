@@ -83,10 +83,14 @@ final class ReportPage {
 
     private void panels(Tag body) {
         Tag row = body.add("table", "panels").columns(List.of(58, 42)).add("tr");
-        AxlesPart.print(row.add("td", "axles"), judgement);
+        Tag axles = row.add("td", "axles");
+        AxlesPart.print(axles, judgement);
         Tag side = row.add("td", "side");
         DefectsPart.print(side, judgement);
-        content.strokesMean().ifPresent(section -> BrakingPart.print(side, section));
+        // The estimate goes where there is more room.
+        boolean fewAxles = inspection.vehicle().axleCount() < judgement.defects().size();
+        content.strokesMean()
+                .ifPresent(summary -> BrakingPart.print(fewAxles ? axles : side, summary));
     }
 
     private void extras(Tag body) {

@@ -14,11 +14,10 @@ import org.fandown.rulebook.SetAside;
 /** Cautions, gaps, sources that disagree, and the list of sources, in two columns. */
 final class SmallPrintPart {
     private static final String CAUTIONS =
-            "Chock the wheels before anything else, and never go under a vehicle whose wheels are not"
-                    + " chocked. Keep clear of push rods and slack adjusters when brakes apply. Never"
-                    + " open a spring-brake chamber. An automatic adjuster out of limit is a symptom:"
-                    + " have the cause found, do not turn it. Local law, the maker and licensed"
-                    + " technicians come before this page. ";
+            "Chock before anything else; never go under a vehicle that is not chocked."
+                    + " Keep clear of push rods and slack adjusters when brakes apply. Never open a"
+                    + " spring-brake chamber. An automatic adjuster out of limit is a symptom, not a"
+                    + " thing to turn. Local law, the maker and licensed technicians come first. ";
 
     private final Judgement judgement;
     private final Required required;
@@ -104,10 +103,10 @@ final class SmallPrintPart {
             add(Check.REPORT_CONTENTS.title() + ": ", "no rule is known here.");
             return;
         }
-        StringBuilder text = new StringBuilder("all that ");
+        StringBuilder text = new StringBuilder("What ");
         required.rulings().forEach(ruling -> text.append(sources.cite(ruling)).append(' '));
-        text.append("asks for has its place above; an empty line is to be filled by pen.");
-        add("Contents of the report: ", text.toString());
+        text.append("asks a report to hold has its place above; fill empty lines by pen.");
+        add("", text.toString());
     }
 
     private void conflicts() {

@@ -71,9 +71,9 @@ final class Terms {
 
     private static String lead(DutyTerm term) {
         return switch (term.sense()) {
-            case LASTS -> "Inspection holds until";
-            case WITHIN -> "Hand the report in by";
-            case KEEP -> "Keep the report until";
+            case LASTS -> "Inspection valid until";
+            case WITHIN -> "Hand in by";
+            case KEEP -> "Keep until";
         };
     }
 

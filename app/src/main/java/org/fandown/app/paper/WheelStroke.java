@@ -6,7 +6,6 @@ import org.fandown.evidence.WheelReading;
 import org.fandown.evidence.WheelReading.Measured;
 import org.fandown.judgement.Finding;
 import org.fandown.judgement.Judgement;
-import org.fandown.judgement.Measurement;
 import org.fandown.judgement.Status;
 import org.fandown.judgement.StrokeLimits;
 import org.fandown.units.Quantities;
@@ -37,7 +36,7 @@ record WheelStroke(
         Optional<Quantity> stroke =
                 Optional.ofNullable(reading)
                         .flatMap(r -> r.value(Check.PUSHROD_APPLIED_STROKE))
-                        .map(Measured::value);
+                        .map(WheelStroke::asNoted);
         Optional<Finding> finding = finding(judgement, wheel);
         double off =
                 finding.flatMap(Finding::measured)
@@ -45,6 +44,14 @@ record WheelStroke(
                         .orElse(0.0);
         Optional<Quantity> limit = end.hasPushRod() ? limits.at(wheel) : Optional.empty();
         return new WheelStroke(end, stroke, limit, off, finding.map(Finding::status));
+    }
+
+    /** A subtracted stroke is written as a rule would show it. */
+    private static Quantity asNoted(Measured measured) {
+        Quantity value = measured.value();
+        return measured.readings() == 1
+                ? value
+                : Quantity.parse(Quantities.print(value.value(), value.unit()));
     }
 
     /** The worst finding on the stroke of this wheel among those that decide, else among all. */
@@ -79,10 +86,10 @@ record WheelStroke(
         return limit.map(l -> l.valueIn(Unit.MM)).orElse(0.0);
     }
 
-    /** The stroke as entered, or why there is none. */
+    /** The stroke as entered or subtracted, or why there is none. */
     String strokeText() {
         if (stroke.isPresent()) {
-            return shown(stroke.get());
+            return stroke.get().written().replace(' ', '\u00a0');
         }
         return end.hasPushRod() ? "not measured" : end.isBraked() ? "no push rod" : "no brake";
     }
@@ -91,14 +98,6 @@ record WheelStroke(
         if (!end.hasPushRod()) {
             return "";
         }
-        return limit.map(l -> "limit " + shown(l)).orElse("no limit known");
-    }
-
-    private static String shown(Quantity quantity) {
-        Measurement exact = new Measurement(quantity.value(), quantity.unit(), 0);
-        return quantity.written().length()
-                        > Quantities.print(quantity.value(), quantity.unit()).length()
-                ? Words.value(exact)
-                : quantity.written();
+        return limit.map(l -> "limit " + Words.quantity(l.value(), l.unit())).orElse("no limit");
     }
 }
