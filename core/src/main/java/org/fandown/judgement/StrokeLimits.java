@@ -6,7 +6,9 @@ import org.fandown.check.Check;
 import org.fandown.evidence.Circumstances;
 import org.fandown.evidence.WheelReading;
 import org.fandown.evidence.WheelReading.Measured;
+import org.fandown.rulebook.Bound;
 import org.fandown.rulebook.Limit;
+import org.fandown.rulebook.Printed;
 import org.fandown.rulebook.Ruling;
 import org.fandown.rulebook.StrokeTable;
 import org.fandown.units.Quantity;
@@ -34,8 +36,8 @@ public final class StrokeLimits {
      * The limit at a wheel: the strictest of the rules that decide, or else of the others.
      *
      * @param wheel a wheel of the vehicle
-     * @return the limit in the unit in which strokes were entered, or in millimetres if none was;
-     *     empty if no rule gives the wheel a figure
+     * @return the limit in the unit in which strokes were entered, or in which the rule prints it
+     *     if none was; empty if no rule gives the wheel a figure
      */
     public Optional<Quantity> at(WheelId wheel) {
         Unit unit = unit(wheel);
@@ -51,7 +53,30 @@ public final class StrokeLimits {
                                 before.inspection().wheels().keySet().stream()
                                         .flatMap(other -> stroke(other).stream())
                                         .findFirst())
+                .or(() -> printed(wheel))
                 .orElse(Unit.MM);
+    }
+
+    private Optional<Unit> printed(WheelId wheel) {
+        return before.rules().of(Check.PUSHROD_APPLIED_STROKE).stream()
+                .filter(ruling -> ruling.wheels().contains(wheel))
+                .flatMap(ruling -> printed(ruling.limit()).stream())
+                .map(figure -> figure.own().unit())
+                .findFirst();
+    }
+
+    private static Optional<Printed> printed(Limit limit) {
+        if (limit instanceof Limit.Strokes strokes) {
+            return strokes.table().limits().values().stream()
+                    .flatMap(byType -> byType.values().stream())
+                    .findFirst();
+        }
+        return limit instanceof Limit.Numeric numeric
+                ? numeric.edges()
+                        .upper()
+                        .filter(edge -> edge.bound() instanceof Bound.Figure)
+                        .map(edge -> ((Bound.Figure) edge.bound()).printed())
+                : Optional.empty();
     }
 
     private Optional<Unit> stroke(WheelId wheel) {

@@ -16,7 +16,7 @@ import org.fandown.vehicle.WheelId;
 
 /** The table of findings that decide: mark and word, check, measured value, limit, source. */
 final class FindingsPart {
-    private static final List<Integer> WIDTHS = List.of(12, 38, 17, 23, 10);
+    private static final List<Integer> WIDTHS = List.of(13, 38, 17, 22, 10);
 
     private final Tag body;
     private final Sources sources;

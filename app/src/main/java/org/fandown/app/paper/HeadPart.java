@@ -36,7 +36,12 @@ final class HeadPart {
         cell.add("div", "big").text(Words.capitals(judgement.verdict().title()));
         List<String> because = judgement.because();
         if (because.isEmpty()) {
-            cell.add("div").text("Every check that the place asks for was made and passed.");
+            cell.add("div")
+                    .text(
+                            "Every check that the place asks for was made and passed"
+                                    + (judgement.defects().isEmpty()
+                                            ? "."
+                                            : "; minor defects are listed below."));
             return;
         }
         cell.add("div").text(Because.text(because, MOST_REASONS));

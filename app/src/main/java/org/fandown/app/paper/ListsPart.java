@@ -37,7 +37,7 @@ final class ListsPart {
             return;
         }
         boolean alone = listed.size() == rows.size();
-        Tag table = page.add("table", alone ? "lists alone" : "lists").columns(List.of(12, 88));
+        Tag table = page.add("table", alone ? "lists alone" : "lists").columns(List.of(13, 87));
         ListsPart part = new ListsPart(table.add("tbody"), sources);
         List<Row> deciding = only(listed, Row::decides);
         part.list(Status.NOT_CHECKED, only(deciding, is(Status.NOT_CHECKED)));

@@ -163,10 +163,11 @@ final class SmallPrintPart {
         Tag column = row.add("td", "first");
         Tag other = row.add("td");
         for (Paragraph paragraph : paragraphs) {
-            Tag line = (left > 0 ? column : other).add("div");
+            boolean fits = left > (paragraph.text().isEmpty() ? 1 : 0);
+            Tag line = (fits ? column : other).add("div");
             line.add("span", "strong").text(paragraph.lead());
             line.text(paragraph.text());
-            left -= paragraph.lines();
+            left = fits ? left - paragraph.lines() : 0;
         }
     }
 }
