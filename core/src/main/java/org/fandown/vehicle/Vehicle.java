@@ -56,7 +56,11 @@ public record Vehicle(String name, Use use, List<VehicleUnit> units) {
 
     /** Returns the number of axles of the whole combination. */
     public int axleCount() {
-        return axles().size();
+        int count = 0;
+        for (VehicleUnit unit : units) {
+            count += unit.axles().size();
+        }
+        return count;
     }
 
     /**
@@ -66,8 +70,15 @@ public record Vehicle(String name, Use use, List<VehicleUnit> units) {
      * @throws IllegalArgumentException if there is no such axle
      */
     public Axle axle(int number) {
-        requireAxle(number);
-        return axles().get(number - 1);
+        int first = 1;
+        for (VehicleUnit unit : units) {
+            int next = first + unit.axles().size();
+            if (first <= number && number < next) {
+                return unit.axles().get(number - first);
+            }
+            first = next;
+        }
+        throw noSuchAxle(number);
     }
 
     /**
@@ -77,15 +88,14 @@ public record Vehicle(String name, Use use, List<VehicleUnit> units) {
      * @throws IllegalArgumentException if there is no such axle
      */
     public VehicleUnit unitOf(int axle) {
-        requireAxle(axle);
         int last = 0;
         for (VehicleUnit unit : units) {
             last += unit.axles().size();
-            if (axle <= last) {
+            if (1 <= axle && axle <= last) {
                 return unit;
             }
         }
-        throw new IllegalStateException("Axle " + axle + " was counted but not found.");
+        throw noSuchAxle(axle);
     }
 
     /**
@@ -149,16 +159,14 @@ public record Vehicle(String name, Use use, List<VehicleUnit> units) {
         return parts().contains(part);
     }
 
-    private void requireAxle(int number) {
-        if (number < 1 || number > axleCount()) {
-            throw new IllegalArgumentException(
-                    "Axle "
-                            + number
-                            + " is not one of the "
-                            + axleCount()
-                            + " axles of '"
-                            + name
-                            + "'.");
-        }
+    private IllegalArgumentException noSuchAxle(int number) {
+        return new IllegalArgumentException(
+                "Axle "
+                        + number
+                        + " is not one of the "
+                        + axleCount()
+                        + " axles of '"
+                        + name
+                        + "'.");
     }
 }
