@@ -17,14 +17,14 @@ final class Decision {
 
     static Status decide(double low, double high, Optional<Edge> lower, Optional<Edge> upper) {
         boolean inside =
-                lower.map(e -> above(low, e)).orElse(true)
-                        && upper.map(e -> below(high, e)).orElse(true);
+                (lower.isEmpty() || above(low, lower.get()))
+                        && (upper.isEmpty() || below(high, upper.get()));
         if (inside) {
             return Status.MET;
         }
         boolean outside =
-                lower.map(e -> !above(high, e)).orElse(false)
-                        || upper.map(e -> !below(low, e)).orElse(false);
+                (lower.isPresent() && !above(high, lower.get()))
+                        || (upper.isPresent() && !below(low, upper.get()));
         return outside ? Status.NOT_MET : Status.UNDETERMINED;
     }
 

@@ -21,26 +21,34 @@ final class Demanded {
      * @param at what was noted
      */
     static Optional<Finding> objection(Case before, Ruling ruling, Circumstances at) {
-        List<Demand> unstated = new ArrayList<>();
         for (Demand demand : ruling.rule().method().demands()) {
-            Optional<String> state = at.state(demand.circumstance());
-            Optional<Quantity> quantity = at.quantity(demand.circumstance());
-            if (state.isEmpty() && quantity.isEmpty()) {
-                unstated.add(demand);
-            } else if (!holds(before, demand, at)) {
-                return Optional.of(spoiled(ruling, demand, state, quantity));
+            if (isStated(demand, at) && !holds(before, demand, at)) {
+                return Optional.of(spoiled(ruling, demand, at));
             }
         }
-        return unstated.isEmpty() || before.inspection().conditionsAsPrinted()
-                ? Optional.empty()
-                : Optional.of(open(ruling, unstated));
+        return before.inspection().conditionsAsPrinted() ? Optional.empty() : unstated(ruling, at);
+    }
+
+    private static boolean isStated(Demand demand, Circumstances at) {
+        return at.state(demand.circumstance()).isPresent()
+                || at.quantity(demand.circumstance()).isPresent();
+    }
+
+    private static Optional<Finding> unstated(Ruling ruling, Circumstances at) {
+        List<Demand> unstated = new ArrayList<>();
+        for (Demand demand : ruling.rule().method().demands()) {
+            if (!isStated(demand, at)) {
+                unstated.add(demand);
+            }
+        }
+        return unstated.isEmpty() ? Optional.empty() : Optional.of(open(ruling, unstated));
     }
 
     private static boolean holds(Case before, Demand demand, Circumstances at) {
         Circumstance circumstance = demand.circumstance();
         if (demand.limit().isEmpty()) {
             String noted = at.state(circumstance).orElse("");
-            return demand.states().stream().anyMatch(s -> circumstance.satisfies(noted, s));
+            return satisfiesOne(circumstance, noted, demand.states());
         }
         NumericLimit limit = demand.limit().get();
         Quantity quantity = at.quantity(circumstance).orElseThrow();
@@ -54,8 +62,17 @@ final class Demanded {
         return status == Status.MET || bounds.missing().isPresent();
     }
 
-    private static Finding spoiled(
-            Ruling ruling, Demand demand, Optional<String> state, Optional<Quantity> quantity) {
+    private static boolean satisfiesOne(
+            Circumstance circumstance, String noted, List<String> demanded) {
+        for (String state : demanded) {
+            if (circumstance.satisfies(noted, state)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static Finding spoiled(Ruling ruling, Demand demand, Circumstances at) {
         return Finding.of(
                 ruling,
                 Status.SPOILED,
@@ -64,14 +81,19 @@ final class Demanded {
                                 "Noted: "
                                         + demand.circumstance().title()
                                         + " "
-                                        + state.map(s -> s.replace('-', ' '))
-                                                .or(() -> quantity.map(Quantity::toString))
-                                                .orElse("")
+                                        + noted(demand.circumstance(), at)
                                         + ". Needed: "
                                         + demand
                                         + "."
                                         + sentence(ruling.rule().words()),
                         () -> "Do the test again with " + demand + "."));
+    }
+
+    private static String noted(Circumstance circumstance, Circumstances at) {
+        return at.state(circumstance)
+                .map(state -> state.replace('-', ' '))
+                .or(() -> at.quantity(circumstance).map(Quantity::toString))
+                .orElse("");
     }
 
     private static Finding open(Ruling ruling, List<Demand> unstated) {

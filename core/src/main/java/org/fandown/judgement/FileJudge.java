@@ -1,15 +1,17 @@
 package org.fandown.judgement;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.fandown.evidence.Circumstances;
 import org.fandown.rulebook.Limit;
 import org.fandown.rulebook.Ruling;
+import org.fandown.units.Quantity;
 import org.fandown.units.Unit;
 import org.fandown.vehicle.Axle;
 import org.fandown.vehicle.Chamber;
 import org.fandown.vehicle.Side;
 import org.fandown.vehicle.VehicleUnit;
+import org.fandown.vehicle.WheelEnd;
 import org.fandown.vehicle.WheelId;
 
 /**
@@ -18,45 +20,49 @@ import org.fandown.vehicle.WheelId;
 final class FileJudge {
     private FileJudge() {}
 
-    static List<Finding> axles(Case before, Ruling ruling) {
-        List<Finding> findings = new ArrayList<>();
+    static void axles(Case before, Ruling ruling, List<Finding> findings) {
         Limit.AxlePart part = ((Limit.SameAcross) ruling.limit()).part();
-        for (WheelId wheel : ruling.wheels()) {
-            if (wheel.side() == Side.LEFT) {
-                axle(ruling, part, before.vehicle().axle(wheel.axle()), wheel.axle())
-                        .ifPresent(f -> findings.add(f.at(wheel)));
+        for (WheelId left : ruling.wheels()) {
+            if (left.side() == Side.LEFT) {
+                Optional<Finding> finding =
+                        axle(ruling, part, before.vehicle().axle(left.axle()), left);
+                if (finding.isPresent()) {
+                    findings.add(finding.get());
+                }
             }
         }
-        return findings;
     }
 
     private static Optional<Finding> axle(
-            Ruling ruling, Limit.AxlePart part, Axle axle, int number) {
-        Optional<String> left = text(part, axle, Side.LEFT);
-        Optional<String> right = text(part, axle, Side.RIGHT);
-        if (left.isEmpty() || right.isEmpty()) {
+            Ruling ruling, Limit.AxlePart part, Axle axle, WheelId at) {
+        if (!isKnown(part, axle.left()) || !isKnown(part, axle.right())) {
             return Optional.empty();
         }
-        boolean same = part == Limit.AxlePart.CHAMBER ? sameSize(axle) : left.equals(right);
+        boolean same = part == Limit.AxlePart.CHAMBER ? sameSize(axle) : sameArm(axle);
         return Optional.of(
-                Finding.of(
+                Finding.at(
+                        at,
                         ruling,
                         same ? Status.MET : Status.NOT_MET,
                         Why.of(
                                 () ->
                                         "Axle "
-                                                + number
+                                                + at.axle()
                                                 + ": "
                                                 + part.title()
                                                 + " left "
-                                                + left.get()
+                                                + text(part, axle.left())
                                                 + ", right "
-                                                + right.get()
+                                                + text(part, axle.right())
                                                 + "."
                                                 + (same
                                                         ? ""
                                                         : Demanded.sentence(
                                                                 ruling.rule().words())))));
+    }
+
+    private static boolean isKnown(Limit.AxlePart part, WheelEnd end) {
+        return part == Limit.AxlePart.CHAMBER ? end.chamber().isPresent() : end.arm().isPresent();
     }
 
     /** The rules ask for one size; they name neither the stroke nor its marks. */
@@ -66,32 +72,31 @@ final class FileJudge {
         return left.sameSizeAs(right);
     }
 
-    private static Optional<String> text(Limit.AxlePart part, Axle axle, Side side) {
-        return part == Limit.AxlePart.CHAMBER
-                ? axle.end(side).chamber().map(Chamber::text)
-                : axle.end(side).arm().map(arm -> arm.print(Unit.MM));
+    /** Arms noted in unlike units are alike if they are so as printed. */
+    private static boolean sameArm(Axle axle) {
+        Quantity left = axle.left().arm().orElseThrow();
+        Quantity right = axle.right().arm().orElseThrow();
+        return left.equals(right) || left.print(Unit.MM).equals(right.print(Unit.MM));
     }
 
-    static List<Finding> reservoirs(Case before, Ruling ruling) {
-        List<Finding> findings = new ArrayList<>();
+    private static String text(Limit.AxlePart part, WheelEnd end) {
+        return part == Limit.AxlePart.CHAMBER
+                ? end.chamber().orElseThrow().text()
+                : end.arm().orElseThrow().print(Unit.MM);
+    }
+
+    static void reservoirs(Case before, Ruling ruling, List<Finding> findings) {
         List<VehicleUnit> units =
                 ruling.rule().check() == org.fandown.check.Check.TRAILER_RESERVOIR_VOLUME
                         ? before.vehicle().trailers()
                         : List.of(before.vehicle().powerUnit());
         for (VehicleUnit unit : units) {
-            ReservoirVolume.percentOfChambers(unit)
-                    .ifPresent(
-                            percent ->
-                                    findings.add(
-                                            NumericJudge.compare(
-                                                    ruling,
-                                                    new Measurement(percent, Unit.PERCENT, 0),
-                                                    Bounds.in(
-                                                            before,
-                                                            Unit.PERCENT,
-                                                            org.fandown.evidence.Circumstances
-                                                                    .NONE))));
+            Optional<Double> percent = ReservoirVolume.percentOfChambers(unit);
+            if (percent.isPresent()) {
+                Measurement measured = new Measurement(percent.get(), Unit.PERCENT, 0);
+                Bounds bounds = Bounds.in(before, Unit.PERCENT, Circumstances.NONE);
+                findings.add(NumericJudge.compare(ruling, measured, bounds));
+            }
         }
-        return findings;
     }
 }

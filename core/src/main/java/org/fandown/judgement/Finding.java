@@ -32,6 +32,12 @@ public record Finding(
                 ruling, Optional.empty(), status, Optional.of(measured), Optional.empty(), why);
     }
 
+    /** A finding at a wheel where nothing was compared with a figure. */
+    static Finding at(WheelId wheel, Ruling ruling, Status status, Why why) {
+        return new Finding(
+                ruling, Optional.of(wheel), status, Optional.empty(), Optional.empty(), why);
+    }
+
     Finding at(WheelId at) {
         return new Finding(ruling, Optional.of(at), status, measured, allowed, why);
     }

@@ -15,14 +15,37 @@ import org.fandown.rulebook.SetAside;
 /** Judges inspections of one vehicle by the rules in force for it. Immutable and safe to share. */
 public final class Judge {
     private final RulesInForce rules;
-    private final List<SetAside> contested;
+    private final List<Question> questions;
+
+    /**
+     * A rule to be judged.
+     *
+     * @param ruling the rule
+     * @param rivals rules of sources that disagree with it, where the matter is not settled
+     * @param plain whether a finding stands as it is found
+     */
+    private record Question(Ruling ruling, List<SetAside> rivals, boolean plain) {}
 
     private Judge(RulesInForce rules) {
         this.rules = rules;
-        this.contested =
-                rules.setAside().stream()
-                        .filter(s -> s.reason() == SetAside.Reason.CONFLICT && !s.settled())
+        this.questions =
+                rules.rulings().stream()
+                        .filter(r -> r.rule().weight().standing().isJudged())
+                        .map(r -> question(rules, r))
                         .toList();
+    }
+
+    private static Question question(RulesInForce rules, Ruling ruling) {
+        List<SetAside> rivals = rivals(rules, ruling);
+        boolean approximate = ruling.rule().weight().approximate();
+        return new Question(ruling, rivals, rivals.isEmpty() && !approximate);
+    }
+
+    private static List<SetAside> rivals(RulesInForce rules, Ruling ruling) {
+        return rules.setAside().stream()
+                .filter(s -> s.reason() == SetAside.Reason.CONFLICT && !s.settled())
+                .filter(s -> s.by().equals(ruling.rule().id()))
+                .toList();
     }
 
     /** A judge by the given rules. */
@@ -50,51 +73,65 @@ public final class Judge {
     public Judgement judge(Inspection inspection) {
         Case before = new Case(inspection, rules);
         List<Finding> findings = new ArrayList<>();
-        for (Ruling ruling : rules.rulings()) {
-            if (ruling.rule().weight().standing().isJudged()) {
-                for (Finding finding : judge(before, ruling)) {
-                    findings.add(weighed(before, finding));
-                }
+        for (Question question : questions) {
+            if (question.plain()) {
+                judge(before, question.ruling(), findings);
+            } else {
+                weigh(before, question, findings);
             }
         }
         return Sentence.pass(before, findings);
     }
 
-    private static List<Finding> judge(Case before, Ruling ruling) {
-        List<Finding> findings = asThoughItFits(before, ruling);
+    /** Adds what one rule says to the findings. */
+    private static void judge(Case before, Ruling ruling, List<Finding> findings) {
         if (ruling.fit().answer() != Fit.Answer.UNKNOWN) {
-            return findings;
+            asThoughItFits(before, ruling, findings);
+        } else if (ruling.decides()) {
+            // Where nothing was asked and nothing noted, it does not matter whether the rule
+            // applies.
+            List<Finding> perhaps = new ArrayList<>();
+            asThoughItFits(before, ruling, perhaps);
+            if (!perhaps.isEmpty()) {
+                findings.add(WheelJudge.unknownFit(ruling, ruling.fit()));
+            }
         }
-        // Where nothing was asked and nothing noted, it does not matter whether the rule applies.
-        return findings.isEmpty() || !ruling.decides()
-                ? List.of()
-                : List.of(WheelJudge.unknownFit(ruling, ruling.fit()));
     }
 
-    private static List<Finding> asThoughItFits(Case before, Ruling ruling) {
+    private static void asThoughItFits(Case before, Ruling ruling, List<Finding> findings) {
         CheckKind kind = ruling.rule().check().kind();
-        return switch (kind) {
+        switch (kind) {
             case VALUE, BUILD_UP, AIR_LOSS, RESERVE, YES_NO ->
-                    list(ReadingJudge.judge(before, ruling));
-            case WHEEL_VALUE, WHEEL_YES_NO -> WheelJudge.judge(before, ruling);
-            case BRAKE_COUNT -> list(CountJudge.judge(before, ruling));
-            case AXLE_MATCH -> FileJudge.axles(before, ruling);
-            case DESIGN -> FileJudge.reservoirs(before, ruling);
-            case WALK_ROUND -> list(PartsJudge.walkRound(before, ruling));
-            case COMPONENT -> list(PartsJudge.condition(before, ruling));
-            case REPORT -> List.of(ReportJudge.judge(before, ruling));
-            case DUTY -> List.of();
-        };
+                    add(ReadingJudge.judge(before, ruling), findings);
+            case WHEEL_VALUE, WHEEL_YES_NO -> WheelJudge.judge(before, ruling, findings);
+            case BRAKE_COUNT -> add(CountJudge.judge(before, ruling), findings);
+            case AXLE_MATCH -> FileJudge.axles(before, ruling, findings);
+            case DESIGN -> FileJudge.reservoirs(before, ruling, findings);
+            case WALK_ROUND -> add(PartsJudge.walkRound(before, ruling), findings);
+            case COMPONENT -> add(PartsJudge.condition(before, ruling), findings);
+            case REPORT -> findings.add(ReportJudge.judge(before, ruling));
+            case DUTY -> {}
+        }
     }
 
-    private static List<Finding> list(Optional<Finding> finding) {
-        return finding.isPresent() ? List.of(finding.get()) : List.of();
+    private static void add(Optional<Finding> finding, List<Finding> findings) {
+        if (finding.isPresent()) {
+            findings.add(finding.get());
+        }
+    }
+
+    private static void weigh(Case before, Question question, List<Finding> findings) {
+        List<Finding> found = new ArrayList<>();
+        judge(before, question.ruling(), found);
+        for (Finding finding : found) {
+            findings.add(weighed(before, finding, question.rivals()));
+        }
     }
 
     /**
      * Softens a finding where the text says "about" or where sources that are not settled disagree.
      */
-    private Finding weighed(Case before, Finding finding) {
+    private static Finding weighed(Case before, Finding finding, List<SetAside> rivals) {
         if (finding.status() == Status.NOT_MET && finding.ruling().rule().weight().approximate()) {
             return finding.as(
                     Status.UNDETERMINED,
@@ -104,16 +141,13 @@ public final class Judge {
                                             + " The text says \"about\", so this alone does not fail.",
                             () -> "Compare with the maker's figure."));
         }
-        for (SetAside other : contested) {
-            if (other.by().equals(finding.ruling().rule().id())) {
-                return contested(before, finding, other);
-            }
-        }
-        return finding;
+        return rivals.isEmpty() ? finding : contested(before, finding, rivals.get(0));
     }
 
     private static Finding contested(Case before, Finding finding, SetAside other) {
-        for (Finding rival : judge(before, other.ruling())) {
+        List<Finding> rivals = new ArrayList<>();
+        judge(before, other.ruling(), rivals);
+        for (Finding rival : rivals) {
             boolean sameWheel = rival.wheel().equals(finding.wheel());
             boolean bothDecided = isDecided(rival.status()) && isDecided(finding.status());
             if (sameWheel && bothDecided && rival.status() != finding.status()) {

@@ -1,8 +1,11 @@
 package org.fandown.judgement;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import org.fandown.check.Check;
 import org.fandown.check.Severity;
 import org.fandown.evidence.PartReading;
 import org.fandown.evidence.PartReading.Found;
@@ -34,12 +37,16 @@ final class Sentence {
             }
         }
         for (PartReading part : before.inspection().parts().values()) {
-            part.found().forEach(found -> unruled(part, found));
+            for (Found found : part.found()) {
+                unruled(part, found);
+            }
         }
         for (WheelReading wheel : before.inspection().wheels().values()) {
-            wheel.defects().forEach(text -> defects.add(seenAtWheel(wheel, text)));
+            for (String text : wheel.defects()) {
+                defects.add(seenAtWheel(wheel, text));
+            }
         }
-        before.inspection().readings().values().forEach(this::unruled);
+        unruledAnswers();
         List<String> because = new ArrayList<>();
         Verdict verdict = verdict(because);
         return new Judgement(
@@ -70,15 +77,7 @@ final class Sentence {
 
     /** A condition the person found and the place has no rule for. */
     private void unruled(PartReading part, Found found) {
-        boolean ruled =
-                findings.stream()
-                        .anyMatch(
-                                f ->
-                                        f.ruling().limit() instanceof Limit.Absent absent
-                                                && absent.on() == part.part()
-                                                && absent.condition().equals(found.condition())
-                                                && f.decides());
-        if (!ruled) {
+        if (!isRuled(part, found)) {
             defects.add(
                     new Defect(
                             part.part().id(),
@@ -90,18 +89,36 @@ final class Sentence {
         }
     }
 
-    /** A no to a check that no rule of the place judges. */
-    private void unruled(Reading reading) {
-        boolean judged =
-                findings.stream().anyMatch(f -> f.ruling().rule().check() == reading.check());
-        if (!judged && reading instanceof Reading.Answer answer && !answer.yes()) {
-            defects.add(
-                    new Defect(
-                            reading.check().id(),
-                            Optional.empty(),
-                            Optional.empty(),
-                            Optional.empty(),
-                            reading.check().title() + ": no"));
+    private boolean isRuled(PartReading part, Found found) {
+        for (Finding finding : findings) {
+            if (finding.ruling().limit() instanceof Limit.Absent absent
+                    && absent.on() == part.part()
+                    && absent.condition().equals(found.condition())
+                    && finding.decides()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Each no to a check that no rule of the place judges. */
+    private void unruledAnswers() {
+        Set<Check> judged = EnumSet.noneOf(Check.class);
+        for (Finding finding : findings) {
+            judged.add(finding.ruling().rule().check());
+        }
+        for (Reading reading : before.inspection().readings().values()) {
+            if (reading instanceof Reading.Answer answer
+                    && !answer.yes()
+                    && !judged.contains(answer.check())) {
+                defects.add(
+                        new Defect(
+                                answer.check().id(),
+                                Optional.empty(),
+                                Optional.empty(),
+                                Optional.empty(),
+                                answer.check().title() + ": no"));
+            }
         }
     }
 
@@ -128,12 +145,21 @@ final class Sentence {
                                 + word(finding));
             }
         }
-        if (findings.stream().noneMatch(Sentence::provesAir)) {
+        if (!isAirProven()) {
             because.add(
                     "No pressure, air loss or low-air warning was measured against a rule that"
                             + " decides.");
         }
         return because.isEmpty() ? Verdict.FIT_TO_MOVE : Verdict.NOT_PROVEN;
+    }
+
+    private boolean isAirProven() {
+        for (Finding finding : findings) {
+            if (provesAir(finding)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Without at least one of these passed, nothing is known of the air system. */

@@ -1,6 +1,7 @@
 package org.fandown.judgement;
 
 import java.util.Optional;
+import org.fandown.rulebook.Printed;
 import org.fandown.rulebook.StrokeTable;
 import org.fandown.units.Unit;
 import org.fandown.vehicle.Chamber;
@@ -11,9 +12,9 @@ final class Strokes {
 
     /** The limit for the chamber in the unit, empty if the table has none. */
     static Optional<Double> limit(StrokeTable table, Chamber chamber, Unit unit) {
-        Optional<Double> listed = table.limit(chamber).map(p -> p.in(unit));
+        Optional<Printed> listed = table.limit(chamber);
         if (listed.isPresent()) {
-            return listed;
+            return Optional.of(listed.get().in(unit));
         }
         if (chamber.markedLimit().isPresent()) {
             return Optional.of(chamber.markedLimit().get().valueIn(unit));

@@ -1,14 +1,15 @@
 package org.fandown.judgement;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.fandown.check.CheckKind;
 import org.fandown.evidence.WheelReading;
 import org.fandown.evidence.WheelReading.Measured;
 import org.fandown.rulebook.Fit;
 import org.fandown.rulebook.Limit;
 import org.fandown.rulebook.Ruling;
 import org.fandown.rulebook.StrokeTable;
+import org.fandown.units.Quantities;
 import org.fandown.units.Unit;
 import org.fandown.vehicle.Chamber;
 import org.fandown.vehicle.WheelEnd;
@@ -18,12 +19,13 @@ import org.fandown.vehicle.WheelId;
 final class WheelJudge {
     private WheelJudge() {}
 
-    static List<Finding> judge(Case before, Ruling ruling) {
-        List<Finding> findings = new ArrayList<>();
+    static void judge(Case before, Ruling ruling, List<Finding> findings) {
         for (WheelId wheel : ruling.wheels()) {
-            one(before, ruling, wheel).ifPresent(f -> findings.add(f.at(wheel)));
+            Optional<Finding> finding = one(before, ruling, wheel);
+            if (finding.isPresent()) {
+                findings.add(finding.get().at(wheel));
+            }
         }
-        return findings;
     }
 
     private static Optional<Finding> one(Case before, Ruling ruling, WheelId wheel) {
@@ -31,14 +33,14 @@ final class WheelJudge {
         if (reading == null) {
             return ReadingJudge.notChecked(ruling);
         }
-        Fit fit = ruling.rule().applies().wheelFit(before.vehicle(), wheel);
-        if (ruling.rule().check().kind() == org.fandown.check.CheckKind.WHEEL_YES_NO) {
+        if (ruling.rule().check().kind() == CheckKind.WHEEL_YES_NO) {
             return answer(ruling, reading);
         }
         Optional<Measured> measured = reading.value(ruling.rule().check());
         if (measured.isEmpty()) {
             return ReadingJudge.notChecked(ruling);
         }
+        Fit fit = ruling.rule().applies().wheelFit(before.vehicle(), wheel);
         if (fit.answer() == Fit.Answer.UNKNOWN) {
             return Optional.of(unknownFit(ruling, fit));
         }
@@ -106,28 +108,22 @@ final class WheelJudge {
             return NumericJudge.lacking(
                     ruling, value, "a chamber the table lists, or the stroke marked on it");
         }
-        Finding finding =
-                NumericJudge.decided(
-                        ruling,
-                        value,
-                        0,
-                        Optional.empty(),
-                        Optional.of(new Edge(limit.get(), true)));
-        return finding.as(
-                finding.status(), strokeWhy(ruling, finding.status(), value, limit.get(), end));
+        Optional<Edge> upper = Optional.of(new Edge(limit.get(), true));
+        Status status = Decision.decide(value.low(), value.high(), Optional.empty(), upper);
+        Why why = strokeWhy(ruling, status, value, limit.get(), end);
+        return Finding.of(ruling, status, value, why).within(Optional.empty(), upper);
     }
 
     private static Why strokeWhy(
             Ruling ruling, Status status, Measurement value, double limit, WheelEnd end) {
-        String chamber = end.chamber().map(Chamber::text).orElse("chamber");
         return Why.of(
                 () ->
                         "Stroke "
                                 + value
                                 + ", limit for "
-                                + chamber
+                                + end.chamber().map(Chamber::text).orElse("chamber")
                                 + " "
-                                + org.fandown.units.Quantities.print(limit, value.unit())
+                                + Quantities.print(limit, value.unit())
                                 + (status == Status.UNDETERMINED ? ": too close to decide." : ".")
                                 + (status == Status.NOT_MET
                                         ? Demanded.sentence(ruling.rule().words())
@@ -139,8 +135,10 @@ final class WheelJudge {
     static Optional<Double> strokeLimit(
             StrokeTable table, WheelReading reading, WheelEnd end, Unit unit) {
         if (reading.makersLimit().isPresent()) {
-            return reading.makersLimit().map(q -> q.valueIn(unit));
+            return Optional.of(reading.makersLimit().get().valueIn(unit));
         }
-        return end.chamber().flatMap(chamber -> Strokes.limit(table, chamber, unit));
+        return end.chamber().isPresent()
+                ? Strokes.limit(table, end.chamber().get(), unit)
+                : Optional.empty();
     }
 }

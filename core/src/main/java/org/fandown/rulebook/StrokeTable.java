@@ -54,7 +54,8 @@ public record StrokeTable(
 
     /** The limit for one chamber, empty if the table does not list it. */
     public Optional<Printed> limit(Chamber chamber) {
-        return family(chamber).flatMap(family -> limit(family, chamber.type()));
+        Optional<Family> family = family(chamber);
+        return family.isPresent() ? limit(family.get(), chamber.type()) : Optional.empty();
     }
 
     private static Optional<Family> family(Chamber chamber) {
@@ -72,7 +73,8 @@ public record StrokeTable(
             return Family.CLAMP;
         }
         boolean threeInch =
-                chamber.ratedStroke().map(s -> s.valueIn(Unit.INCH) >= THREE_INCHES).orElse(false)
+                chamber.ratedStroke().isPresent()
+                        && chamber.ratedStroke().get().valueIn(Unit.INCH) >= THREE_INCHES
                         && !chamber.type().equals("30");
         return threeInch ? Family.CLAMP_LONG_3_IN : Family.CLAMP_LONG;
     }
