@@ -22,7 +22,8 @@ public final class DocumentException extends RuntimeException {
     private final String nextStep;
 
     /**
-     * Creates the exception. Texts are clauses without a full stop; an empty one is left out.
+     * Creates the exception. Texts are clauses; an empty one is left out, and a full stop is added
+     * where there is none.
      *
      * @param at where it was found
      * @param path the path of the value, or empty
@@ -112,7 +113,8 @@ public final class DocumentException extends RuntimeException {
             text.append(" Allowed: ").append(allowed).append('.');
         }
         if (!nextStep.isEmpty()) {
-            text.append(" Next: ").append(nextStep).append(nextStep.endsWith("?") ? "" : ".");
+            boolean ended = nextStep.endsWith("?") || nextStep.endsWith(".");
+            text.append(" Next: ").append(nextStep).append(ended ? "" : ".");
         }
         return text.toString();
     }
