@@ -108,14 +108,22 @@ public final class DocumentException extends RuntimeException {
         if (!value.isEmpty()) {
             text.append(" (value '").append(Texts.shown(value)).append("')");
         }
-        text.append('.');
+        end(text);
         if (!allowed.isEmpty()) {
-            text.append(" Allowed: ").append(allowed).append('.');
+            text.append(" Allowed: ").append(allowed);
+            end(text);
         }
         if (!nextStep.isEmpty()) {
-            boolean ended = nextStep.endsWith("?") || nextStep.endsWith(".");
-            text.append(" Next: ").append(nextStep).append(ended ? "" : ".");
+            text.append(" Next: ").append(nextStep);
+            end(text);
         }
         return text.toString();
+    }
+
+    private static void end(StringBuilder text) {
+        char last = text.charAt(text.length() - 1);
+        if (last != '.' && last != '?') {
+            text.append('.');
+        }
     }
 }
