@@ -6,7 +6,7 @@ import java.util.Objects;
  * A document cannot be used as it stands. This is the one exception that reading documents raises;
  * it says where, what was found, what is wrong with it, what is allowed and what to do next.
  *
- * <p>Its message has one line: {@code FILE:LINE:COLUMN: PATH: problem (value 'x'). Allowed: ... .
+ * <p>Its message has one line: {@code FILE:LINE:COLUMN: PATH: Problem (value 'x'). Allowed: ... .
  * Next: ... .}, without the parts that are unknown.
  */
 public final class DocumentException extends RuntimeException {
@@ -22,8 +22,8 @@ public final class DocumentException extends RuntimeException {
     private final String nextStep;
 
     /**
-     * Creates the exception. Texts are clauses; an empty one is left out, and a full stop is added
-     * where there is none.
+     * Creates the exception. Texts are clauses; the message begins each with a capital and ends it
+     * with a full stop, and leaves out an empty one.
      *
      * @param at where it was found
      * @param path the path of the value, or empty
@@ -104,26 +104,25 @@ public final class DocumentException extends RuntimeException {
         if (!path.isEmpty()) {
             text.append(path).append(": ");
         }
-        text.append(problem);
+        text.append(sentence(problem));
         if (!value.isEmpty()) {
             text.append(" (value '").append(Texts.shown(value)).append("')");
         }
-        end(text);
+        text.append('.');
         if (!allowed.isEmpty()) {
-            text.append(" Allowed: ").append(allowed);
-            end(text);
+            text.append(" Allowed: ").append(allowed).append('.');
         }
         if (!nextStep.isEmpty()) {
-            text.append(" Next: ").append(nextStep);
-            end(text);
+            text.append(" Next: ").append(sentence(nextStep));
+            text.append(nextStep.endsWith("?") ? "" : ".");
         }
         return text.toString();
     }
 
-    private static void end(StringBuilder text) {
-        char last = text.charAt(text.length() - 1);
-        if (last != '.' && last != '?') {
-            text.append('.');
-        }
+    /** Begins with a capital and ends without the full stop that is to follow. */
+    private static String sentence(String clause) {
+        String text = clause.endsWith(".") ? clause.substring(0, clause.length() - 1) : clause;
+        boolean small = !text.isEmpty() && text.charAt(0) >= 'a' && text.charAt(0) <= 'z';
+        return small ? (char) (text.charAt(0) - 'a' + 'A') + text.substring(1) : text;
     }
 }

@@ -303,9 +303,20 @@ public final class Fields {
                         key,
                         "the key is not known here",
                         asked.isEmpty() ? "no key" : String.join(", ", asked),
-                        Nearest.advice(key, asked, "remove it, or move it where it belongs"));
+                        Nearest.advice(key, asked, strayKeyStep(key)));
             }
         }
+    }
+
+    /** A comma in a text that stands in braces without quotes makes a key of what follows. */
+    private String strayKeyStep(String key) {
+        boolean noValue =
+                map.get(key).orElseThrow() instanceof ScalarNode scalar
+                        && scalar.kind() == ScalarNode.Kind.NOTHING;
+        return noValue
+                ? "if it belongs to the text before it, put that whole text in quotes; else"
+                        + " remove it"
+                : "remove it, or move it where it belongs";
     }
 
     private <T> Optional<T> optional(String key, Function<Node, T> reader) {

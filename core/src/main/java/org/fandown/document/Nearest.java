@@ -3,13 +3,20 @@ package org.fandown.document;
 import java.util.Collection;
 
 /** Finds the name that was probably meant. */
-final class Nearest {
+public final class Nearest {
     private static final int MAX_DISTANCE = 2;
 
     private Nearest() {}
 
-    /** Returns {@code did you mean 'x'}, or another step if no name is near. */
-    static String advice(String written, Collection<String> names, String otherwise) {
+    /**
+     * Words a next step for a name that is not known.
+     *
+     * @param written the name as written
+     * @param names the names that are known
+     * @param otherwise the step if no name is near, that is, within two changed letters
+     * @return {@code did you mean 'x'?}, or the other step
+     */
+    public static String advice(String written, Collection<String> names, String otherwise) {
         String best = "";
         int bestDistance = MAX_DISTANCE + 1;
         for (String name : names) {

@@ -95,7 +95,7 @@ class FieldsTest {
         assertThat(refusal.problem()).isEqualTo("the key is not known here");
         assertThat(refusal.allowed()).isEqualTo("place, vehicle");
         assertThat(refusal.nextStep()).isEqualTo("did you mean 'vehicle'?");
-        assertThat(refusal).hasMessageEndingWith("Next: did you mean 'vehicle'?");
+        assertThat(refusal).hasMessageEndingWith("Next: Did you mean 'vehicle'?");
     }
 
     @Test
@@ -126,9 +126,9 @@ class FieldsTest {
 
         assertThatThrownBy(() -> fields.require("a", "b", "c"))
                 .isInstanceOf(DocumentException.class)
-                .hasMessageContaining("keys are missing")
+                .hasMessageContaining("Keys are missing")
                 .hasMessageContaining("the keys a, b, c")
-                .hasMessageContaining("add 'a', 'c'");
+                .hasMessageContaining("Add 'a', 'c'");
         fields("{\"a\": 1}").require("a");
     }
 
@@ -301,7 +301,7 @@ class FieldsTest {
 
         assertThat(refusal)
                 .hasMessage(
-                        "a.json:2:11: cut-in: it exceeds the cut-out (value '100 psi'). Next: swap.");
+                        "a.json:2:11: cut-in: It exceeds the cut-out (value '100 psi'). Next: Swap.");
         assertThat(fields.refuse("absent", "x", "", "").line()).isEqualTo(1);
     }
 

@@ -149,9 +149,9 @@ class JsonTest {
     void the_message_has_one_line_with_place_path_value_allowed_and_next_step() {
         assertThatThrownBy(() -> Json.read(FILE, "{\"a\": [01]}"))
                 .hasMessage(
-                        "run.json:1:8: a[0]: this is not a value of JSON (value '01'). Allowed: a"
+                        "run.json:1:8: a[0]: This is not a value of JSON (value '01'). Allowed: a"
                                 + " text in double quotes, a number, true, false, null, '{' or '['."
-                                + " Next: put a text in quotes.");
+                                + " Next: Put a text in quotes.");
     }
 
     @Test

@@ -48,12 +48,12 @@ class WordsTest {
     @Test
     void a_message_leaves_out_what_is_unknown() {
         assertThat(new DocumentException(Position.NONE, "", "", "it is broken", "", ""))
-                .hasMessage("it is broken.");
+                .hasMessage("It is broken.");
         assertThat(
                         new DocumentException(
                                 Position.NONE, "a", "x\ny".repeat(60), "it is broken", "b", "c"))
-                .hasMessageStartingWith("a: it is broken (value 'x?y")
-                .hasMessageEndingWith("...'). Allowed: b. Next: c.");
+                .hasMessageStartingWith("a: It is broken (value 'x?y")
+                .hasMessageEndingWith("...'). Allowed: b. Next: C.");
     }
 
     @ParameterizedTest

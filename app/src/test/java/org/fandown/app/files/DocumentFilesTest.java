@@ -43,7 +43,7 @@ class DocumentFilesTest {
         Path file = directory.resolve("absent.yaml");
 
         assertThat(refusal(file))
-                .hasMessage(file + ": there is no such file. Next: check the name.");
+                .hasMessage(file + ": There is no such file. Next: Check the name.");
     }
 
     @Test

@@ -76,7 +76,7 @@ class DocumentTextTest {
         assertThat(refusal)
                 .hasMessage(
                         "run.yaml:2:7: time: 'psi' is a pressure, not a time (value '92 psi')."
-                                + " Allowed: a time in s, min, h, d. Next: write it like '74 s'.");
+                                + " Allowed: a time in s, min, h, d. Next: Write it like '74 s'.");
     }
 
     @ParameterizedTest
@@ -192,7 +192,7 @@ class DocumentTextTest {
 
         DocumentException refusal = refusal(() -> DocumentText.of(FILE, bytes));
 
-        assertThat(refusal).hasMessageStartingWith("run.yaml:3: the bytes here are not UTF-8");
+        assertThat(refusal).hasMessageStartingWith("run.yaml:3: The bytes here are not UTF-8");
     }
 
     @ParameterizedTest

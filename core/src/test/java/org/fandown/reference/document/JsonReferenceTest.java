@@ -150,6 +150,6 @@ class JsonReferenceTest {
         assertThatThrownBy(() -> Json.read("example.json", text))
                 .as(where)
                 .isInstanceOf(DocumentException.class)
-                .hasMessageContaining("this is not a value of JSON");
+                .hasMessageContaining("This is not a value of JSON");
     }
 }
