@@ -30,7 +30,7 @@ final class CircumstancesReader {
             if (circumstance == Circumstance.APPLICATIONS) {
                 quantities.put(circumstance, Quantity.of(fields.integer(key, 1, 50), Unit.EACH));
             } else if (circumstance.dimension().isPresent()) {
-                quantities.put(circumstance, fields.quantity(key, circumstance.dimension().get()));
+                quantities.put(circumstance, range(circumstance).read(fields, key));
             } else {
                 states.put(circumstance, state(fields, circumstance));
             }
@@ -43,10 +43,19 @@ final class CircumstancesReader {
         if (!circumstance.states().contains(state)) {
             throw fields.refuse(
                     circumstance.id(),
-                    "is not a state of the " + circumstance.title(),
+                    "this is not one of the states of '" + circumstance.title() + "'",
                     String.join(", ", circumstance.states()),
-                    "Write one of these.");
+                    "write one of these");
         }
         return state;
+    }
+
+    private static Plausible range(Circumstance circumstance) {
+        return switch (circumstance) {
+            case ENGINE_SPEED -> Plausible.ENGINE;
+            case SPEED -> Plausible.ROAD;
+            case HELD_FOR -> Plausible.WATCHED;
+            default -> Plausible.GAUGE;
+        };
     }
 }

@@ -5,12 +5,14 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.fandown.check.Check;
 import org.fandown.check.CheckKind;
 import org.fandown.check.Component;
 import org.fandown.check.PlaceCode;
 import org.fandown.document.DocumentException;
 import org.fandown.document.Fields;
+import org.fandown.document.Nearest;
 import org.fandown.document.Node;
 import org.fandown.vehicle.Vehicle;
 import org.fandown.vehicle.VehicleReader;
@@ -18,6 +20,12 @@ import org.fandown.vehicle.WheelId;
 
 /** Reads a written-down inspection, strictly. */
 public final class InspectionReader {
+    private static final List<String> READABLE =
+            Stream.of(Check.values())
+                    .filter(check -> isOfWholeVehicle(check.kind()))
+                    .map(Check::id)
+                    .toList();
+
     private final VehicleSource vehicles;
 
     /**
@@ -38,7 +46,9 @@ public final class InspectionReader {
         Fields fields = Fields.of(document);
         PlaceCode place = place(fields);
         OffsetDateTime moment = fields.moment("moment");
+        Contradictions.requireYear(fields, moment.getYear());
         Vehicle vehicle = vehicle(fields);
+        Contradictions.requireBuilt(fields, vehicle, moment.toLocalDate());
         Report report =
                 fields.has("report") ? report(fields.fields("report")) : new Report(Map.of());
         Instruments instruments = InstrumentsReader.read(fields);
@@ -76,9 +86,9 @@ public final class InspectionReader {
         if (!PlaceCode.isWellFormed(code)) {
             throw fields.refuse(
                     "place",
-                    "is not a place code",
+                    "this is not a place code",
                     "an ISO 3166 code such as CA-ON or US",
-                    "Write the code in capitals; `fandown rules` lists the places.");
+                    "write the code in capitals; `fandown rules` lists the places");
         }
         return new PlaceCode(code);
     }
@@ -87,17 +97,31 @@ public final class InspectionReader {
         if (fields.isMap("vehicle")) {
             return VehicleReader.read(fields.node("vehicle"));
         }
-        Node document;
+        return VehicleReader.read(fetch(fields));
+    }
+
+    /** Where the named document cannot even be opened, the place to mend is the name. */
+    private Node fetch(Fields fields) {
+        String name = fields.text("vehicle");
+        String allowed = "the path of a vehicle file from this file, or the vehicle itself";
         try {
-            document = vehicles.fetch(fields.text("vehicle"));
+            return vehicles.fetch(name);
         } catch (IllegalArgumentException e) {
             throw fields.refuse(
                     "vehicle",
-                    "cannot be fetched: " + e.getMessage(),
-                    "a vehicle file beside this one, or the vehicle itself",
-                    "Correct the path or write the vehicle here.");
+                    "this cannot be fetched: " + e.getMessage(),
+                    allowed,
+                    "correct the path");
+        } catch (DocumentException e) {
+            if (e.line() > 0) {
+                throw e;
+            }
+            throw fields.refuse(
+                    "vehicle",
+                    e.problem() + " (" + e.file() + ")",
+                    e.allowed().isEmpty() ? allowed : e.allowed(),
+                    e.nextStep());
         }
-        return VehicleReader.read(document);
     }
 
     private static Report report(Fields fields) {
@@ -129,23 +153,36 @@ public final class InspectionReader {
             readings.put(check, ReadingReader.read(fields, key, check, general));
         }
         fields.end();
+        Contradictions.requireGovernor(fields, readings);
         return readings;
     }
 
     private static Check readable(Fields fields, String key) {
         Optional<Check> check = Check.byId(key);
-        if (check.isEmpty() || !isOfWholeVehicle(check.get().kind())) {
+        if (check.isEmpty()) {
             throw fields.refuseKey(
                     key,
-                    check.isEmpty()
-                            ? "is not a check this program knows"
-                            : "is not a reading of the vehicle as a whole",
-                    "a check such as governor-cut-out or air-loss-applied",
-                    check.isEmpty()
-                            ? "See the list of checks in docs/formats.md."
-                            : "Strokes go under wheels, parts under parts.");
+                    "this is not a check the program knows",
+                    "the checks listed in docs/formats.md",
+                    Nearest.advice(key, READABLE, "look it up there, or write it under notes"));
+        }
+        if (!isOfWholeVehicle(check.get().kind())) {
+            throw fields.refuseKey(
+                    key,
+                    "this is not a reading of the vehicle as a whole",
+                    "the checks listed in docs/formats.md",
+                    home(check.get().kind()));
         }
         return check.get();
+    }
+
+    private static String home(CheckKind kind) {
+        return switch (kind) {
+            case WHEEL_VALUE, WHEEL_YES_NO -> "write it under wheels, at each wheel";
+            case WALK_ROUND, COMPONENT -> "write what was looked at under parts";
+            case REPORT -> "write the names and plates under report";
+            default -> "take it out; the program finds it by itself";
+        };
     }
 
     private static boolean isOfWholeVehicle(CheckKind kind) {

@@ -5,6 +5,7 @@ import java.util.Map;
 import org.fandown.document.Fields;
 import org.fandown.units.Dimension;
 import org.fandown.units.Quantity;
+import org.fandown.units.Unit;
 
 /** Reads how finely each instrument was read. */
 final class InstrumentsReader {
@@ -21,30 +22,30 @@ final class InstrumentsReader {
         Fields map = fields.fields("instruments");
         Map<Dimension, Quantity> steps = new EnumMap<>(Dimension.class);
         steps.putAll(Instruments.USUAL.steps());
-        step(map, "gauge", Dimension.GAUGE_PRESSURE, steps);
-        step(map, "clock", Dimension.TIME, steps);
-        step(map, "rule", Dimension.LENGTH, steps);
-        step(map, "tachometer", Dimension.ROTATION, steps);
-        step(map, "protractor", Dimension.ANGLE, steps);
-        step(map, "tester", Dimension.RATIO, steps);
+        step(map, "gauge", new Plausible(0, 15, Unit.PSI), steps);
+        step(map, "clock", new Plausible(0, 1, Unit.MINUTE), steps);
+        step(map, "rule", new Plausible(0, 1, Unit.INCH), steps);
+        step(map, "tachometer", new Plausible(0, 500, Unit.RPM), steps);
+        step(map, "protractor", new Plausible(0, 45, Unit.DEGREE), steps);
+        step(map, "tester", new Plausible(0, 10, Unit.PERCENT), steps);
         map.end();
         return new Instruments(steps);
     }
 
     private static void step(
-            Fields map, String key, Dimension dimension, Map<Dimension, Quantity> steps) {
+            Fields map, String key, Plausible range, Map<Dimension, Quantity> steps) {
         if (!map.has(key)) {
             return;
         }
-        Quantity step = map.quantity(key, dimension);
+        Quantity step = range.read(map, key);
         if (!(step.value() > 0)) {
             throw map.refuse(
                     key,
-                    "is not above zero",
-                    "the smallest step read, such as 2 psi",
-                    "Correct the step.");
+                    "a step must be above zero",
+                    "the smallest step that was read, such as 2 psi",
+                    "write the step, or `instruments: exact` if every figure is exact");
         }
-        steps.put(dimension, step);
+        steps.put(range.dimension(), step);
     }
 
     private enum Whole {

@@ -7,6 +7,7 @@ import org.fandown.check.Component;
 import org.fandown.check.Severity;
 import org.fandown.document.Fields;
 import org.fandown.document.Names;
+import org.fandown.document.Nearest;
 import org.fandown.document.Node;
 import org.fandown.evidence.PartReading.Found;
 
@@ -30,9 +31,12 @@ final class PartsReader {
             if (part == null) {
                 throw fields.refuseKey(
                         key,
-                        "is not a part this program knows",
+                        "this is not a part the program knows",
                         String.join(", ", byId.keySet()) + ", " + OTHERS,
-                        "Write one of these.");
+                        Nearest.advice(
+                                key,
+                                byId.keySet(),
+                                "write one of these, and the rest under notes"));
             }
             parts.put(part, part(fields, key, part));
         }

@@ -9,14 +9,14 @@ public interface VehicleSource {
     VehicleSource NONE =
             name -> {
                 throw new IllegalArgumentException(
-                        "A vehicle has to be written in the document itself.");
+                        "here the vehicle has to be written in the document itself");
             };
 
     /**
      * The document of the given name.
      *
      * @param name as the inspection writes it, usually a path beside the inspection file
-     * @throws IllegalArgumentException with a message for the user, if there is none
+     * @throws IllegalArgumentException with a clause for the user, if there is none
      */
     Node fetch(String name);
 }

@@ -32,11 +32,12 @@ final class WheelsReader {
         for (String key : fields.keys()) {
             if (!key.equals(ALL)) {
                 WheelId id = wheel(fields, key);
+                WheelReadingReader reader = new WheelReadingReader(id, vehicle.wheel(id), common);
                 wheels.put(
                         id,
                         fields.isMap(key)
-                                ? WheelReadingReader.read(fields.fields(key), id, common)
-                                : WheelReadingReader.brief(fields, key, id, common));
+                                ? reader.read(fields.fields(key))
+                                : reader.brief(fields, key));
             }
         }
         fields.end();

@@ -51,21 +51,14 @@ public sealed interface Bound {
     /** What a reading or a wheel carries that a limit may be a share of. */
     enum Own {
         /** The pressure before the applications. */
-        BEFORE("before", "pressure before"),
+        BEFORE("pressure before"),
         /** The rated (full) stroke of the wheel's brake chamber. */
-        RATED_STROKE("rated-stroke", "rated stroke");
+        RATED_STROKE("rated stroke");
 
-        private final String id;
         private final String title;
 
-        Own(String id, String title) {
-            this.id = id;
+        Own(String title) {
             this.title = title;
-        }
-
-        /** How a rule pack writes it. */
-        public String id() {
-            return id;
         }
 
         /** What a person calls it, without a capital. */

@@ -11,6 +11,8 @@ import org.fandown.app.paper.ReportContent;
 import org.fandown.app.paper.ReportPdf;
 import org.fandown.braking.BrakingEstimate;
 import org.fandown.check.PlaceCode;
+import org.fandown.document.DocumentException;
+import org.fandown.document.Fields;
 import org.fandown.document.Json;
 import org.fandown.document.Node;
 import org.fandown.evidence.Inspection;
@@ -71,9 +73,12 @@ final class JudgeCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Inspection inspection = new InspectionReader(this::vehicle).read(DocumentFiles.read(file));
+        Node written = DocumentFiles.read(file);
+        Inspection inspection = new InspectionReader(this::vehicle).read(written);
         RulePacks packs = packOptions.packs();
-        Rulebook rulebook = packOptions.rulebook(packs, inspection.place(), spec.commandLine());
+        Rulebook rulebook =
+                packs.rulebookFor(inspection.place())
+                        .orElseThrow(() -> noPack(written, inspection.place(), packs));
         Judgement judgement = Judge.judge(rulebook, inspection);
         Optional<BrakingEstimate> braking = MeasuredStrokes.estimate(inspection);
         Optional<BrakingSummary> summary = braking.map(b -> summary(b, inspection, packs));
@@ -89,6 +94,15 @@ final class JudgeCommand implements Callable<Integer> {
             new JudgementText(judgement, summary, assumptions, new Screen(out)).print();
         }
         return exitCode(judgement.verdict());
+    }
+
+    private static DocumentException noPack(Node written, PlaceCode place, RulePacks packs) {
+        return Fields.of(written)
+                .refuse(
+                        "place",
+                        "there is no rule pack for this place",
+                        PackOptions.known(packs),
+                        PackOptions.nextStep(packs, place));
     }
 
     private static BrakingSummary summary(
@@ -108,7 +122,7 @@ final class JudgeCommand implements Callable<Integer> {
         try {
             return DocumentFiles.read(file.resolveSibling(name));
         } catch (InvalidPathException e) {
-            throw new IllegalArgumentException("'" + name + "' is not a path.", e);
+            throw new IllegalArgumentException("it is not a path", e);
         }
     }
 

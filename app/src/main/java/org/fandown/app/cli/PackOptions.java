@@ -1,7 +1,6 @@
 package org.fandown.app.cli;
 
 import java.nio.file.Path;
-import java.util.Optional;
 import org.fandown.app.files.RulePacks;
 import org.fandown.check.PlaceCode;
 import org.fandown.rulebook.Rulebook;
@@ -25,16 +24,32 @@ final class PackOptions {
 
     /** The rulebook of a place, or a refusal that names the known places. */
     Rulebook rulebook(RulePacks packs, PlaceCode place, CommandLine command) {
-        Optional<Rulebook> book = packs.rulebookFor(place);
-        return book.orElseThrow(
-                () ->
-                        new ParameterException(
-                                command,
-                                "There is no rule pack for "
-                                        + place
-                                        + ". Known places: "
-                                        + packs.places()
-                                        + "."));
+        return packs.rulebookFor(place)
+                .orElseThrow(
+                        () ->
+                                new ParameterException(
+                                        command,
+                                        "There is no rule pack for "
+                                                + place
+                                                + ". Allowed: "
+                                                + known(packs)
+                                                + ". Next: "
+                                                + nextStep(packs, place)
+                                                + "."));
+    }
+
+    /** The places that have a pack, in words. */
+    static String known(RulePacks packs) {
+        return String.join(", ", packs.places().stream().map(PlaceCode::code).toList());
+    }
+
+    /** What to do about a place without a pack: its country may have one. */
+    static String nextStep(RulePacks packs, PlaceCode place) {
+        PlaceCode country = new PlaceCode(place.code().substring(0, 2));
+        String own = "add a pack for it with --packs, see docs/rules.md";
+        return packs.places().contains(country)
+                ? "write " + country + " to judge by the rules of the country alone, or " + own
+                : own;
     }
 
     static PlaceCode place(String code, CommandLine command) {
