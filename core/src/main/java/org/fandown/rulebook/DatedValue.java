@@ -16,7 +16,11 @@ public record DatedValue(
 
     /** Whether the value is in force on the day. */
     public boolean inForceOn(LocalDate day) {
-        return from.map(f -> !day.isBefore(f)).orElse(true)
-                && until.map(day::isBefore).orElse(true);
+        return hasBegunOn(day) && until.map(day::isBefore).orElse(true);
+    }
+
+    /** Whether the value was in force on the day or some day before. */
+    boolean hasBegunOn(LocalDate day) {
+        return from.map(f -> !day.isBefore(f)).orElse(true);
     }
 }

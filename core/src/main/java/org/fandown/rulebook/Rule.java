@@ -106,11 +106,14 @@ public record Rule(
         values = List.copyOf(values);
     }
 
-    /** The value in force on a day, empty if none is. */
+    /**
+     * The value in force on a day, empty if none is. The latest value that has begun decides: when
+     * it has ended, no older one comes back.
+     */
     public Optional<DatedValue> on(LocalDate day) {
         for (int i = values.size() - 1; i >= 0; i--) {
-            if (values.get(i).inForceOn(day)) {
-                return Optional.of(values.get(i));
+            if (values.get(i).hasBegunOn(day)) {
+                return Optional.of(values.get(i)).filter(value -> value.inForceOn(day));
             }
         }
         return Optional.empty();
