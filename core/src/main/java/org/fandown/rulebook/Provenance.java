@@ -17,6 +17,11 @@ public enum Provenance {
         this.title = title;
     }
 
+    /** Whether it rests on a text that somebody read. */
+    public boolean isText() {
+        return this == PUBLISHED || this == PUBLISHED_SECONDHAND;
+    }
+
     /** How it is shown to a person. */
     public String title() {
         return title;

@@ -19,6 +19,7 @@ final class Resolution {
     private final Vehicle vehicle;
     private final LocalDate day;
     private final List<Ruling> applying = new ArrayList<>();
+    private final Map<String, String> overridden = new TreeMap<>();
     private final List<Ruling> rulings = new ArrayList<>();
     private final List<SetAside> setAside = new ArrayList<>();
 
@@ -34,12 +35,20 @@ final class Resolution {
                 applies(rule).ifPresent(applying::add);
             }
         }
-        Map<String, String> overridden = overridden();
         for (Ruling ruling : applying) {
-            place(ruling, overridden);
+            for (String id : ruling.rule().kinship().overrides()) {
+                overridden.putIfAbsent(id, ruling.rule().id());
+            }
+        }
+        for (Ruling ruling : applying) {
+            place(ruling);
         }
         rulings.sort(Comparator.comparing(r -> r.rule().check()));
-        return new RulesInForce(lineage, vehicle, day, rulings, setAside, coverage());
+        return new RulesInForce(lineage, vehicle, day, rulings, setAside, gaps());
+    }
+
+    private List<Coverage> gaps() {
+        return new CoverageRegister(lineage, vehicle, rulings).gaps();
     }
 
     private Optional<Ruling> applies(Rule rule) {
@@ -67,23 +76,13 @@ final class Resolution {
         };
     }
 
-    private Map<String, String> overridden() {
-        Map<String, String> by = new TreeMap<>();
-        for (Ruling ruling : applying) {
-            for (String id : ruling.rule().kinship().overrides()) {
-                by.putIfAbsent(id, ruling.rule().id());
-            }
-        }
-        return by;
-    }
-
-    private void place(Ruling ruling, Map<String, String> overridden) {
+    private void place(Ruling ruling) {
         Rule rule = ruling.rule();
         String overrider = overridden.get(rule.id());
         Optional<String> published = publishedInstead(rule);
         if (overrider != null) {
             setAside.add(new SetAside(ruling, SetAside.Reason.OVERRIDDEN, overrider, true));
-        } else if (rule.isSetAside() && inForce(rule.kinship().conflict().orElseThrow().with())) {
+        } else if (losesConflict(rule)) {
             Conflict conflict = rule.kinship().conflict().orElseThrow();
             setAside.add(
                     new SetAside(
@@ -97,10 +96,15 @@ final class Resolution {
         }
     }
 
-    private boolean inForce(String id) {
-        return applying.stream().anyMatch(r -> r.rule().id().equals(id));
+    private boolean losesConflict(Rule rule) {
+        Optional<String> winner = rule.kinship().conflict().map(Conflict::with);
+        return winner.isPresent()
+                && applying.stream().anyMatch(r -> r.rule().id().equals(winner.get()));
     }
 
+    /**
+     * The rule with a text, of the same place or a nearer one, that stands for a remembered one.
+     */
     private Optional<String> publishedInstead(Rule rule) {
         if (rule.weight().standing() != Standing.UNCONFIRMED) {
             return Optional.empty();
@@ -108,52 +112,20 @@ final class Resolution {
         return applying.stream()
                 .map(Ruling::rule)
                 .filter(r -> r.check() == rule.check())
-                .filter(r -> r.weight().standing() == Standing.REQUIRED)
-                .filter(r -> r.provenance() != Provenance.FROM_MEMORY)
+                .filter(r -> r.weight().standing() == Standing.REQUIRED && r.provenance().isText())
+                .filter(r -> distance(r.place()) <= distance(rule.place()))
+                .filter(r -> !overridden.containsKey(r.id()) && !losesConflict(r))
                 .map(Rule::id)
                 .findFirst();
     }
 
-    private List<Coverage> coverage() {
-        List<Coverage> gaps = new ArrayList<>();
-        for (Check check : Check.values()) {
-            if (check.expectedEverywhere() && CheckScope.concerns(check, vehicle)) {
-                cover(check).ifPresent(gaps::add);
+    /** Steps from the place judged to one of its ancestors. */
+    private int distance(PlaceCode place) {
+        for (int i = 0; i < lineage.size(); i++) {
+            if (lineage.get(i).place().equals(place)) {
+                return i;
             }
         }
-        return gaps;
-    }
-
-    private Optional<Coverage> cover(Check check) {
-        Optional<PlaceCode> from = Optional.empty();
-        for (Pack pack : lineage) {
-            boolean covered =
-                    rulings.stream()
-                            .anyMatch(
-                                    r ->
-                                            r.rule().check() == check
-                                                    && r.rule().place().equals(pack.place())
-                                                    && (r.decides()
-                                                            || r.rule().weight().standing()
-                                                                    == Standing.DUTY));
-            if (covered) {
-                from = Optional.of(pack.place());
-                break;
-            }
-        }
-        PlaceCode own = lineage.get(0).place();
-        if (from.isPresent() && from.get().equals(own)) {
-            return Optional.empty();
-        }
-        return Optional.of(new Coverage(check, from, gapText(check)));
-    }
-
-    private String gapText(Check check) {
-        for (Gap gap : lineage.get(0).gaps()) {
-            if (gap.check() == check) {
-                return gap.says();
-            }
-        }
-        return "No rule of " + lineage.get(0).name() + " fits this vehicle.";
+        return lineage.size();
     }
 }
