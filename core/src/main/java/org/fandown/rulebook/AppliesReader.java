@@ -81,13 +81,13 @@ final class AppliesReader {
             }
         }
         fields.optionalChoice("axle", Which.values())
-                .ifPresent(a -> wheel.add(Criteria.steerAxle(a == Which.STEER)));
+                .ifPresent(a -> wheel.add(WheelCriteria.steerAxle(a == Which.STEER)));
         fields.optionalChoice("brake", BrakeKind.values())
-                .ifPresent(b -> wheel.add(Criteria.brake(b)));
+                .ifPresent(b -> wheel.add(WheelCriteria.brake(b)));
         fields.optionalChoice("lining", Lining.values())
-                .ifPresent(l -> wheel.add(Criteria.lining(l)));
+                .ifPresent(l -> wheel.add(WheelCriteria.lining(l)));
         if (fields.has("chamber")) {
-            wheel.add(Criteria.chamber(chamber(fields)));
+            wheel.add(WheelCriteria.chamber(chamber(fields)));
         }
     }
 
@@ -128,7 +128,7 @@ final class AppliesReader {
         if (trailers) {
             vehicle.add(Criteria.trailersBuilt(from, before));
         } else if (Resolution.isPerWheel(check)) {
-            wheel.add(Criteria.wheelUnitBuilt(from, before));
+            wheel.add(WheelCriteria.wheelUnitBuilt(from, before));
         } else {
             vehicle.add(Criteria.built(from, before));
         }

@@ -4,22 +4,16 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.fandown.rulebook.Applies.Criterion;
-import org.fandown.rulebook.Applies.WheelCriterion;
 import org.fandown.units.Unit;
-import org.fandown.vehicle.AxlePosition;
-import org.fandown.vehicle.BrakeKind;
 import org.fandown.vehicle.BrakePower;
 import org.fandown.vehicle.BuildDate;
 import org.fandown.vehicle.BuildStandard;
-import org.fandown.vehicle.Chamber;
 import org.fandown.vehicle.Chassis;
-import org.fandown.vehicle.Lining;
-import org.fandown.vehicle.Part;
 import org.fandown.vehicle.UnitKind;
 import org.fandown.vehicle.Use;
 import org.fandown.vehicle.VehicleUnit;
 
-/** The criteria a rule's {@code applies} can name. */
+/** The criteria on a vehicle as a whole that a rule's {@code applies} can name. */
 final class Criteria {
     private Criteria() {}
 
@@ -32,15 +26,6 @@ final class Criteria {
 
     static Criterion kinds(List<UnitKind> kinds) {
         return vehicle -> Fit.of(kinds.contains(vehicle.powerUnit().kind()));
-    }
-
-    static Criterion has(Part part, boolean wanted) {
-        return vehicle -> {
-            if (part == Part.ABS && vehicle.units().stream().anyMatch(u -> u.abs().isEmpty())) {
-                return vehicle.has(part) ? Fit.of(wanted) : Fit.unknown("whether it has ABS");
-            }
-            return Fit.of(vehicle.has(part) == wanted);
-        };
     }
 
     static Criterion exposedPushRods(boolean wanted) {
@@ -73,19 +58,22 @@ final class Criteria {
         };
     }
 
-    static WheelCriterion wheelUnitBuilt(Optional<LocalDate> from, Optional<LocalDate> before) {
-        return (vehicle, wheel) -> built(vehicle.unitOf(wheel.axle()), from, before);
-    }
-
-    private static Fit built(
-            VehicleUnit unit, Optional<LocalDate> from, Optional<LocalDate> before) {
+    static Fit built(VehicleUnit unit, Optional<LocalDate> from, Optional<LocalDate> before) {
         if (unit.built().isEmpty()) {
             return Fit.unknown("when unit " + unit.id() + " was built");
         }
         BuildDate built = unit.built().get();
-        boolean lateEnough = from.map(f -> !lastPossible(built).isBefore(f)).orElse(true);
-        boolean earlyEnough = before.map(built.day()::isBefore).orElse(true);
-        return Fit.of(lateEnough && earlyEnough);
+        boolean first = between(built.day(), from, before);
+        boolean last = between(lastPossible(built), from, before);
+        return first == last
+                ? Fit.of(first)
+                : Fit.unknown("on which day of " + built + " unit " + unit.id() + " was built");
+    }
+
+    private static boolean between(
+            LocalDate day, Optional<LocalDate> from, Optional<LocalDate> before) {
+        return from.map(f -> !day.isBefore(f)).orElse(true)
+                && before.map(day::isBefore).orElse(true);
     }
 
     private static LocalDate lastPossible(BuildDate built) {
@@ -124,35 +112,6 @@ final class Criteria {
                 vehicle.powerUnit().seats().isEmpty()
                         ? Fit.unknown("the number of seats")
                         : Fit.of(edges.hold(vehicle.powerUnit().seats().getAsInt()));
-    }
-
-    static WheelCriterion steerAxle(boolean wanted) {
-        return (vehicle, wheel) ->
-                Fit.of((vehicle.axle(wheel.axle()).position() == AxlePosition.STEER) == wanted);
-    }
-
-    static WheelCriterion brake(BrakeKind kind) {
-        return (vehicle, wheel) -> Fit.of(vehicle.wheel(wheel).brake() == kind);
-    }
-
-    static WheelCriterion chamber(Chamber wanted) {
-        return (vehicle, wheel) ->
-                Fit.of(
-                        vehicle.wheel(wheel)
-                                .chamber()
-                                .map(
-                                        c ->
-                                                c.sameSizeAs(wanted)
-                                                        && c.longStroke() == wanted.longStroke())
-                                .orElse(false));
-    }
-
-    static WheelCriterion lining(Lining lining) {
-        return (vehicle, wheel) ->
-                vehicle.wheel(wheel)
-                        .lining()
-                        .map(l -> Fit.of(l == lining))
-                        .orElseGet(() -> Fit.unknown("the form of the lining at " + wheel));
     }
 
     /** Edges on a plain number. */

@@ -41,6 +41,6 @@ final class Features {
                     String.join(", ", PARTS.keySet()) + ", exposed-push-rods",
                     "Write one of these.");
         }
-        return Criteria.has(part, wanted);
+        return PartCriterion.has(part, wanted);
     }
 }
