@@ -108,21 +108,28 @@ public final class DocumentException extends RuntimeException {
         if (!value.isEmpty()) {
             text.append(" (value '").append(Texts.shown(value)).append("')");
         }
-        text.append('.');
+        end(text);
         if (!allowed.isEmpty()) {
-            text.append(" Allowed: ").append(allowed).append('.');
+            text.append(" Allowed: ").append(allowed);
+            end(text);
         }
         if (!nextStep.isEmpty()) {
             text.append(" Next: ").append(sentence(nextStep));
-            text.append(nextStep.endsWith("?") ? "" : ".");
+            end(text);
         }
         return text.toString();
     }
 
-    /** Begins with a capital and ends without the full stop that is to follow. */
+    private static void end(StringBuilder text) {
+        char last = text.charAt(text.length() - 1);
+        if (last != '.' && last != '?') {
+            text.append('.');
+        }
+    }
+
+    /** Begins with a capital. */
     private static String sentence(String clause) {
-        String text = clause.endsWith(".") ? clause.substring(0, clause.length() - 1) : clause;
-        boolean small = !text.isEmpty() && text.charAt(0) >= 'a' && text.charAt(0) <= 'z';
-        return small ? (char) (text.charAt(0) - 'a' + 'A') + text.substring(1) : text;
+        boolean small = !clause.isEmpty() && clause.charAt(0) >= 'a' && clause.charAt(0) <= 'z';
+        return small ? (char) (clause.charAt(0) - 'a' + 'A') + clause.substring(1) : clause;
     }
 }

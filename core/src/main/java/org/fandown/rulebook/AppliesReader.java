@@ -8,9 +8,7 @@ import org.fandown.check.Check;
 import org.fandown.document.Fields;
 import org.fandown.rulebook.Applies.Criterion;
 import org.fandown.rulebook.Applies.WheelCriterion;
-import org.fandown.rulebook.Criteria.Edges;
 import org.fandown.units.Dimension;
-import org.fandown.units.Unit;
 import org.fandown.vehicle.BrakeKind;
 import org.fandown.vehicle.BrakePower;
 import org.fandown.vehicle.BuildStandard;
@@ -39,7 +37,7 @@ final class AppliesReader {
     private void criteria(Fields fields) {
         fields.optionalText("units").ifPresent(text -> vehicle.add(units(fields, text)));
         if (fields.has("kinds")) {
-            vehicle.add(Criteria.kinds(fields.choices("kinds", UnitKind.values())));
+            vehicle.add(Criteria.kinds(kinds(fields)));
         }
         for (String token : fields.optionalTexts("has")) {
             vehicle.add(Features.criterion(fields, "has", token, true));
@@ -58,10 +56,10 @@ final class AppliesReader {
             built(fields.fields("built"));
         }
         if (fields.has("mass")) {
-            vehicle.add(Criteria.mass(edges(fields.fields("mass"), Dimension.MASS)));
+            vehicle.add(Criteria.mass(EdgesReader.read(fields.fields("mass"), Dimension.MASS)));
         }
         if (fields.has("seats")) {
-            vehicle.add(Criteria.seats(edges(fields.fields("seats"), Dimension.COUNT)));
+            vehicle.add(Criteria.seats(EdgesReader.read(fields.fields("seats"), Dimension.COUNT)));
         }
         fields.optionalChoice("chassis", Chassis.values())
                 .ifPresent(c -> vehicle.add(Criteria.chassis(c)));
@@ -89,6 +87,21 @@ final class AppliesReader {
         if (fields.has("chamber")) {
             wheel.add(WheelCriteria.chamber(chamber(fields)));
         }
+    }
+
+    /** The kinds of the powered unit; a towed one is named by {@code has}. */
+    private static List<UnitKind> kinds(Fields fields) {
+        List<UnitKind> kinds = fields.choices("kinds", UnitKind.values());
+        if (kinds.isEmpty() || !kinds.stream().allMatch(UnitKind::isPowered)) {
+            throw fields.refuse(
+                    "kinds",
+                    kinds.isEmpty()
+                            ? "names no kind"
+                            : "names a towed vehicle, but is about the powered one",
+                    "truck, tractor, bus",
+                    "Write has: [trailer] or has: [dolly] for what is towed.");
+        }
+        return kinds;
     }
 
     private static Chamber chamber(Fields fields) {
@@ -125,6 +138,17 @@ final class AppliesReader {
         Optional<LocalDate> before = fields.optionalDate("before");
         boolean trailers = fields.optionalChoice("of", Of.values()).isPresent();
         fields.end();
+        if (from.isEmpty() && before.isEmpty()) {
+            throw fields.refuseHere(
+                    "names no day", "from, before or both", "Add the day, or remove built.");
+        }
+        if (from.isPresent() && before.isPresent() && !before.get().isAfter(from.get())) {
+            throw fields.refuse(
+                    "before",
+                    "is not after from, so that no vehicle is meant",
+                    "a later day",
+                    "Correct one of the two days.");
+        }
         if (trailers) {
             vehicle.add(Criteria.trailersBuilt(from, before));
         } else if (Resolution.isPerWheel(check)) {
@@ -132,27 +156,6 @@ final class AppliesReader {
         } else {
             vehicle.add(Criteria.built(from, before));
         }
-    }
-
-    private static Edges edges(Fields fields, Dimension dimension) {
-        double least = Double.NEGATIVE_INFINITY;
-        double most = Double.POSITIVE_INFINITY;
-        boolean over = fields.has("over");
-        boolean under = fields.has("under");
-        if (over || fields.has("at-least")) {
-            least = value(fields, over ? "over" : "at-least", dimension);
-        }
-        if (under || fields.has("at-most")) {
-            most = value(fields, under ? "under" : "at-most", dimension);
-        }
-        fields.end();
-        return new Edges(least, !over, most, !under);
-    }
-
-    private static double value(Fields fields, String key, Dimension dimension) {
-        return dimension == Dimension.COUNT
-                ? fields.integer(key, 0, 1000)
-                : fields.quantity(key, dimension).valueIn(Unit.KILOGRAM);
     }
 
     private enum Which {

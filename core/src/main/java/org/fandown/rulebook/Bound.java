@@ -51,14 +51,21 @@ public sealed interface Bound {
     /** What a reading or a wheel carries that a limit may be a share of. */
     enum Own {
         /** The pressure before the applications. */
-        BEFORE("pressure before"),
+        BEFORE("before", "pressure before"),
         /** The rated (full) stroke of the wheel's brake chamber. */
-        RATED_STROKE("rated stroke");
+        RATED_STROKE("rated-stroke", "rated stroke");
 
+        private final String id;
         private final String title;
 
-        Own(String title) {
+        Own(String id, String title) {
+            this.id = id;
             this.title = title;
+        }
+
+        /** How a rule pack writes it. */
+        public String id() {
+            return id;
         }
 
         /** What a person calls it, without a capital. */

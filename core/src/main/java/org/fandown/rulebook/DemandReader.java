@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import org.fandown.check.Circumstance;
 import org.fandown.document.Fields;
-import org.fandown.units.Dimension;
 
 /** Reads the circumstances a rule demands. */
 final class DemandReader {
@@ -25,13 +24,20 @@ final class DemandReader {
     private static Demand demand(Fields fields, Circumstance circumstance) {
         String key = circumstance.id();
         if (circumstance.dimension().isPresent()) {
-            Dimension dimension = circumstance.dimension().get();
+            BoundKind kind = BoundKind.of(circumstance.dimension().get());
             return new Demand(
                     circumstance,
                     List.of(),
-                    Optional.of(NumericReader.read(fields.fields(key), dimension)));
+                    Optional.of(NumericReader.read(fields.fields(key), kind)));
         }
         List<String> states = fields.optionalTexts(key);
+        if (states.isEmpty()) {
+            throw fields.refuse(
+                    key,
+                    "allows no state at all",
+                    String.join(", ", circumstance.states()),
+                    "Write one of these, or remove the condition.");
+        }
         for (String state : states) {
             if (!circumstance.states().contains(state)) {
                 throw fields.refuse(

@@ -1,29 +1,23 @@
 package org.fandown.rulebook;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.fandown.check.Check;
-import org.fandown.check.CheckKind;
 import org.fandown.check.PlaceCode;
-import org.fandown.check.Severity;
 import org.fandown.document.Fields;
-import org.fandown.document.Node;
-import org.fandown.units.Dimension;
-import org.fandown.units.Quantity;
 
 /** Reads one rule of a pack. */
 final class RuleReader {
     private final PlaceCode place;
     private final LocalDate checkedOn;
-    private final Map<String, Source> sources;
+    private final ValuesReader values;
 
     RuleReader(PlaceCode place, LocalDate checkedOn, Map<String, Source> sources) {
         this.place = place;
         this.checkedOn = checkedOn;
-        this.sources = sources;
+        this.values = new ValuesReader(sources);
     }
 
     Rule read(Fields fields) {
@@ -36,11 +30,11 @@ final class RuleReader {
                         fields.has("applies")
                                 ? Optional.of(fields.fields("applies"))
                                 : Optional.empty());
-        Rule.Method method = method(fields, check);
+        Rule.Method method = MethodReader.read(fields, check);
         String words = fields.optionalText("words").orElse("");
-        List<DatedValue> values = values(fields, check);
+        List<DatedValue> dated = values.read(fields, check);
         Provenance provenance = fields.choice("provenance", Provenance.values());
-        Rule.Weight weight = weight(fields, check, provenance);
+        Rule.Weight weight = WeightReader.read(fields, check, provenance);
         LocalDate verifiedOn = verifiedOn(fields);
         Rule.Kinship kinship = kinship(fields);
         String note = fields.optionalText("note").orElse("");
@@ -53,7 +47,7 @@ final class RuleReader {
                 applies,
                 method,
                 words,
-                values,
+                dated,
                 weight,
                 provenance,
                 verifiedOn,
@@ -68,149 +62,20 @@ final class RuleReader {
                     "id",
                     "does not begin with its place",
                     place.rulePrefix() + "something",
-                    "Begin the id with " + place.rulePrefix());
+                    "Begin the id with '" + place.rulePrefix() + "'.");
+        }
+        for (String part : id.split("\\.", -1)) {
+            if (!Texts.isKebab(part)) {
+                throw fields.refuse(
+                        "id",
+                        "is not an id",
+                        "small letters, digits, hyphens and full stops, such as "
+                                + place.rulePrefix()
+                                + "governor-cut-out.truck",
+                        "Write it without spaces, capitals and other signs.");
+            }
         }
         return id;
-    }
-
-    private static Rule.Method method(Fields fields, Check check) {
-        List<Demand> demands =
-                fields.has("conditions")
-                        ? DemandReader.read(fields.fields("conditions"))
-                        : new ArrayList<>();
-        if (fields.has("applications")) {
-            demands.add(DemandReader.applications(fields));
-        }
-        GaugeChoice gauge =
-                fields.optionalChoice("gauge", GaugeChoice.values()).orElse(GaugeChoice.EACH);
-        Optional<Quantity> roundedTo = fields.optionalQuantity("rounded-to", Dimension.TIME);
-        return new Rule.Method(demands, gauge, roundedTo, window(fields, check));
-    }
-
-    private static Optional<Rule.Window> window(Fields fields, Check check) {
-        if (!fields.has("window")) {
-            if (check.kind() == CheckKind.BUILD_UP) {
-                throw fields.refuse(
-                        "check",
-                        "is timed between two pressures, but the rule has no window",
-                        "window: { from: [85 psi, 586 kPa], to: [100 psi, 690 kPa] }",
-                        "Add the window.");
-            }
-            return Optional.empty();
-        }
-        Fields window = fields.fields("window");
-        Optional<Bound> from =
-                window.has("from")
-                        ? Optional.of(BoundReader.read(window, "from", Dimension.GAUGE_PRESSURE))
-                        : Optional.empty();
-        Bound to = BoundReader.read(window, "to", Dimension.GAUGE_PRESSURE);
-        window.end();
-        return Optional.of(new Rule.Window(from, to));
-    }
-
-    private List<DatedValue> values(Fields fields, Check check) {
-        List<DatedValue> values = new ArrayList<>();
-        if (!fields.has("values")) {
-            values.add(
-                    new DatedValue(
-                            Optional.empty(),
-                            Optional.empty(),
-                            LimitReader.read(fields, check),
-                            source(fields)));
-            return values;
-        }
-        for (Node node : fields.list("values")) {
-            values.add(datedValue(Fields.of(node), check, values));
-        }
-        if (values.isEmpty()) {
-            throw fields.refuse(
-                    "values", "is empty", "at least one dated value", "Add a value or use limit.");
-        }
-        return values;
-    }
-
-    private DatedValue datedValue(Fields fields, Check check, List<DatedValue> earlier) {
-        Optional<LocalDate> from = Optional.empty();
-        if (!fields.text("from").equals("always")) {
-            from = Optional.of(fields.date("from"));
-        }
-        Optional<LocalDate> until = fields.optionalDate("until");
-        boolean orderly =
-                earlier.isEmpty()
-                        || (from.isPresent()
-                                && earlier.get(earlier.size() - 1)
-                                        .from()
-                                        .map(from.get()::isAfter)
-                                        .orElse(true));
-        if (!orderly) {
-            throw fields.refuse(
-                    "from",
-                    "is not later than the value before it",
-                    "dates in rising order",
-                    "Put the older value first.");
-        }
-        if (until.isPresent() && from.isPresent() && !until.get().isAfter(from.get())) {
-            throw fields.refuse(
-                    "until", "is not after from", "a later date", "Correct one of the two dates.");
-        }
-        DatedValue value =
-                new DatedValue(from, until, LimitReader.read(fields, check), source(fields));
-        fields.end();
-        return value;
-    }
-
-    private Source source(Fields fields) {
-        if (!fields.isMap("source")) {
-            return known(fields, "source", fields.text("source"));
-        }
-        Fields detail = fields.fields("source");
-        Source base = known(detail, "key", detail.text("key"));
-        String section = detail.text("section");
-        detail.end();
-        return new Source(base.work(), base.edition(), section);
-    }
-
-    private Source known(Fields fields, String key, String name) {
-        Source source = sources.get(name);
-        if (source == null) {
-            throw fields.refuse(
-                    key,
-                    "is not one of the pack's sources",
-                    String.join(", ", sources.keySet()),
-                    "Add it to sources, with work, edition and section.");
-        }
-        return source;
-    }
-
-    private static Rule.Weight weight(Fields fields, Check check, Provenance provenance) {
-        boolean duty = check.kind() == CheckKind.DUTY;
-        Standing standing =
-                fields.optionalChoice("standing", Standing.values())
-                        .orElse(duty ? Standing.DUTY : Standing.REQUIRED);
-        if (duty && standing != Standing.DUTY && standing != Standing.HISTORIC) {
-            throw fields.refuse(
-                    "standing", "does not fit a duty", "duty, historic", "Leave standing out.");
-        }
-        if (standing == Standing.REQUIRED
-                && provenance == Provenance.FROM_MEMORY
-                && !fields.has("bound-because")) {
-            throw fields.refuse(
-                    "provenance",
-                    "is from-memory, and such a limit may not bind by itself",
-                    "standing: unconfirmed or advisory, or bound-because: a reason",
-                    "Compare the limit with its text, or weaken its standing.");
-        }
-        EvidenceDemand evidence =
-                fields.optionalChoice("evidence", EvidenceDemand.values())
-                        .orElse(
-                                standing == Standing.REQUIRED
-                                        ? EvidenceDemand.ASKED
-                                        : EvidenceDemand.IF_OBSERVED);
-        Severity severity =
-                fields.optionalChoice("severity", Severity.values()).orElse(Severity.MAJOR);
-        boolean outOfService = fields.optionalTruth("out-of-service").orElse(false);
-        boolean approximate = fields.optionalTruth("approximate").orElse(false);
-        return new Rule.Weight(standing, evidence, severity, outOfService, approximate);
     }
 
     private LocalDate verifiedOn(Fields fields) {

@@ -25,8 +25,8 @@ public final class Rulebook {
     /**
      * A rulebook of the given packs.
      *
-     * @throws IllegalArgumentException if two packs name one place, a parent is missing, or a rule
-     *     refers to an unknown rule
+     * @throws UnfitPackException if a parent is missing, or a rule refers to an unknown rule
+     * @throws IllegalArgumentException if two packs name one place
      */
     public static Rulebook of(Collection<Pack> packs) {
         Rulebook book = new Rulebook(packs);

@@ -10,70 +10,90 @@ import org.fandown.check.PlaceCode;
  * stranger.
  */
 final class RulebookCheck {
-    private RulebookCheck() {}
+    private final Rulebook book;
+    private final Pack pack;
+
+    private RulebookCheck(Rulebook book, Pack pack) {
+        this.book = book;
+        this.pack = pack;
+    }
 
     static void check(Rulebook book) {
         for (PlaceCode place : book.places()) {
-            book.pack(place).ifPresent(pack -> checkPack(book, pack));
+            book.pack(place).ifPresent(pack -> new RulebookCheck(book, pack).check());
         }
     }
 
-    private static void checkPack(Rulebook book, Pack pack) {
-        pack.parent()
-                .ifPresent(
-                        parent -> {
-                            if (book.pack(parent).isEmpty()) {
-                                throw bad(
-                                        pack, "names the parent " + parent + ", which has no pack");
-                            }
-                        });
-        checkNoCircle(book, pack);
+    private void check() {
+        checkAncestors();
         List<Pack> lineage = book.lineage(pack.place());
-        Map<String, Rule> own = byId(List.of(pack));
         Map<String, Rule> inherited = byId(lineage.subList(1, lineage.size()));
+        Map<String, Rule> known = new TreeMap<>(inherited);
+        known.putAll(byId(List.of(pack)));
         for (Rule rule : pack.rules()) {
             for (String overridden : rule.kinship().overrides()) {
-                Rule target = inherited.get(overridden);
-                if (target == null) {
-                    throw bad(
-                            pack,
-                            "has rule "
-                                    + rule.id()
-                                    + " overriding "
-                                    + overridden
-                                    + ", which no parent has");
-                }
+                checkOverride(rule, overridden, inherited);
             }
-            rule.kinship()
-                    .conflict()
-                    .ifPresent(
-                            conflict -> {
-                                Rule other =
-                                        own.getOrDefault(
-                                                conflict.with(), inherited.get(conflict.with()));
-                                if (other == null || other.check() != rule.check()) {
-                                    throw bad(
-                                            pack,
-                                            "has rule "
-                                                    + rule.id()
-                                                    + " in conflict with "
-                                                    + conflict.with()
-                                                    + ", which is no rule of the same check here or in a parent");
-                                }
-                            });
+            rule.kinship().conflict().ifPresent(c -> checkConflict(rule, c, known));
         }
     }
 
-    private static void checkNoCircle(Rulebook book, Pack pack) {
+    private void checkAncestors() {
         Pack at = pack;
         for (int step = 0; at.parent().isPresent(); step++) {
-            if (step > book.places().size()) {
-                throw bad(pack, "is its own ancestor");
+            PlaceCode parent = at.parent().get();
+            if (step >= book.places().size()) {
+                throw unfit(
+                        "",
+                        "parent",
+                        pack.parent().orElse(parent).code(),
+                        "makes the place its own ancestor",
+                        "a place whose parents lead away from here",
+                        "Name another parent, or none.");
             }
-            Pack child = at;
-            at =
-                    book.pack(at.parent().get())
-                            .orElseThrow(() -> bad(child, "names a parent without a pack"));
+            if (book.pack(parent).isEmpty()) {
+                throw new RulebookCheck(book, at)
+                        .unfit(
+                                "",
+                                "parent",
+                                parent.code(),
+                                "has no rule pack",
+                                "a place with a pack, such as CA or US",
+                                "Correct the code, or add a pack for the parent.");
+            }
+            at = book.pack(parent).get();
+        }
+    }
+
+    private void checkOverride(Rule rule, String overridden, Map<String, Rule> inherited) {
+        if (!inherited.containsKey(overridden)) {
+            throw unfit(
+                    rule.id(),
+                    "overrides",
+                    overridden,
+                    "is no rule of a parent of this place",
+                    pack.parent()
+                            .map(p -> "the id of a rule of " + p + " or of its parents")
+                            .orElse("nothing, since the place has no parent"),
+                    "Correct the id; `fandown rules` lists those of the parent.");
+        }
+    }
+
+    private void checkConflict(Rule rule, Conflict conflict, Map<String, Rule> known) {
+        Rule other = known.get(conflict.with());
+        boolean itself = conflict.with().equals(rule.id());
+        if (other == null || itself || other.check() != rule.check()) {
+            throw unfit(
+                    rule.id(),
+                    "conflict",
+                    conflict.with(),
+                    other == null
+                            ? "is no rule of this place or of a parent"
+                            : itself
+                                    ? "is the rule itself"
+                                    : "is about another check, " + other.check().id(),
+                    "the id of another rule about " + rule.check().id(),
+                    "Correct the id in with.");
         }
     }
 
@@ -87,7 +107,8 @@ final class RulebookCheck {
         return rules;
     }
 
-    private static IllegalArgumentException bad(Pack pack, String what) {
-        return new IllegalArgumentException("Rule pack " + pack.place() + " " + what + ".");
+    private UnfitPackException unfit(
+            String rule, String key, String value, String problem, String allowed, String next) {
+        return new UnfitPackException(pack.place(), rule, key, value, problem, allowed, next);
     }
 }

@@ -6,6 +6,8 @@ import java.util.Optional;
 import org.fandown.document.Fields;
 import org.fandown.rulebook.StrokeTable.Family;
 import org.fandown.units.Dimension;
+import org.fandown.vehicle.ChamberTable;
+import org.fandown.vehicle.Mount;
 
 /** Reads a table of stroke limits. */
 final class StrokeTableReader {
@@ -16,7 +18,7 @@ final class StrokeTableReader {
         for (Family family : Family.values()) {
             String key = key(family);
             if (fields.has(key)) {
-                limits.put(family, column(fields.fields(key)));
+                limits.put(family, column(fields.fields(key), mount(family)));
             }
         }
         Optional<Double> percent = Optional.empty();
@@ -26,16 +28,38 @@ final class StrokeTableReader {
             unlisted.end();
         }
         fields.end();
+        if (limits.isEmpty() && percent.isEmpty()) {
+            throw fields.refuseHere(
+                    "lists no chamber",
+                    "clamp, clamp-long, clamp-long-3-in, bolt, rotochamber, dd3, unlisted",
+                    "Copy the columns that the source prints.");
+        }
         return new StrokeTable(limits, percent);
     }
 
-    private static Map<String, Printed> column(Fields fields) {
+    private static Map<String, Printed> column(Fields fields, Mount mount) {
         Map<String, Printed> column = new LinkedHashMap<>();
         for (String type : fields.keys()) {
+            if (ChamberTable.find(mount, type).isEmpty()) {
+                throw fields.refuseKey(
+                        type,
+                        "is not a type of this kind of chamber",
+                        String.join(", ", ChamberTable.types(mount)),
+                        "Correct the type, or move the row to its own kind of chamber.");
+            }
             column.put(type, BoundReader.figure(fields, type, Dimension.LENGTH));
         }
         fields.end();
         return column;
+    }
+
+    private static Mount mount(Family family) {
+        return switch (family) {
+            case CLAMP, CLAMP_LONG, CLAMP_LONG_3_IN -> Mount.CLAMP;
+            case BOLT -> Mount.BOLT;
+            case ROTOCHAMBER -> Mount.ROTOCHAMBER;
+            case DD3 -> Mount.DD3;
+        };
     }
 
     private static String key(Family family) {

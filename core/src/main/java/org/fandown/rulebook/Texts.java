@@ -20,6 +20,20 @@ final class Texts {
         return (char) (text.charAt(0) - 'A' + 'a') + text.substring(1);
     }
 
+    /** Whether the text is of small letters, digits and single hyphens between them. */
+    static boolean isKebab(String text) {
+        boolean between = false;
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            boolean sign = (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9');
+            if (!sign && !(c == '-' && between)) {
+                return false;
+            }
+            between = sign;
+        }
+        return between;
+    }
+
     private static boolean isCapital(char c) {
         return c >= 'A' && c <= 'Z';
     }

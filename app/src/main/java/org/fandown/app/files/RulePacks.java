@@ -10,16 +10,19 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.fandown.check.PlaceCode;
 import org.fandown.document.DocumentException;
+import org.fandown.document.Fields;
 import org.fandown.document.Node;
 import org.fandown.document.Position;
 import org.fandown.rulebook.Pack;
 import org.fandown.rulebook.PackReader;
 import org.fandown.rulebook.Rulebook;
+import org.fandown.rulebook.UnfitPackException;
 
 /**
  * The rule packs that come with the program and those of a site's own folder. Packs are read only
@@ -52,48 +55,77 @@ public final class RulePacks {
      * These packs and those of a folder: every file there that ends in {@code .yaml}, {@code .yml}
      * or {@code .json}.
      *
-     * @throws DocumentException if a file is not a rule pack, or is one of a place that has a pack
-     *     already
+     * @throws DocumentException if a file is not a rule pack, is one of a place that has a pack
+     *     already, or does not fit the packs it refers to
      */
     public RulePacks and(Path folder) {
         RulePacks all = new RulePacks();
         all.documents.putAll(documents);
+        all.read.putAll(read);
+        List<PlaceCode> added = new ArrayList<>();
         for (Path file : packFiles(folder)) {
             Node document = DocumentFiles.read(file);
             Pack pack = PackReader.read(document);
             if (all.documents.containsKey(pack.place())) {
-                throw new DocumentException(
-                        document.at(),
-                        "place",
-                        pack.place().code(),
-                        "there is a pack for this place already",
-                        "a code of the site's own, such as "
-                                + pack.place()
-                                + "-YARD, with parent: "
-                                + pack.place(),
-                        "Give the site a code of its own; the parent's rules then hold too.");
+                throw twice(document, pack.place(), added.contains(pack.place()));
             }
             all.documents.put(pack.place(), () -> document);
             all.read.put(pack.place(), pack);
+            added.add(pack.place());
         }
+        added.forEach(all::requireFit);
         return all;
+    }
+
+    private static DocumentException twice(Node document, PlaceCode place, boolean inFolder) {
+        return Fields.of(document)
+                .refuse(
+                        "place",
+                        inFolder
+                                ? "is the place of another file in this folder"
+                                : "has a pack that comes with the program",
+                        "a code of the site's own, such as " + siteOf(place),
+                        inFolder
+                                ? "Put the rules of one place into one file."
+                                : "Take a code of the site's own and write parent: "
+                                        + place
+                                        + "; the parent's rules then hold too.");
+    }
+
+    /** A site's code: below a subdivision, or else one that ISO 3166 leaves to its users. */
+    private static String siteOf(PlaceCode place) {
+        String site = place + "-YARD";
+        return PlaceCode.isWellFormed(site) ? site : "XA";
+    }
+
+    private void requireFit(PlaceCode place) {
+        try {
+            rulebookFor(place);
+        } catch (UnfitPackException e) {
+            Supplier<Node> document = Objects.requireNonNull(documents.get(e.place()));
+            throw UnfitPacks.refusal(e, document.get());
+        }
     }
 
     private static List<Path> packFiles(Path folder) {
         if (!Files.isDirectory(folder)) {
-            throw new DocumentException(
-                    Position.inFile(folder.toString()),
-                    "",
-                    "",
-                    "this is not a folder",
-                    "a folder with rule packs in it",
-                    "Correct the path given with --packs.");
+            throw refusal(folder, "this is not a folder", "Correct the path given with --packs.");
         }
         try (Stream<Path> files = Files.list(folder)) {
             return files.filter(RulePacks::isPack).sorted().toList();
         } catch (IOException e) {
-            throw new UncheckedIOException("Cannot list " + folder, e);
+            throw refusal(folder, "the folder cannot be read", "Check its permissions.");
         }
+    }
+
+    private static DocumentException refusal(Path folder, String problem, String nextStep) {
+        return new DocumentException(
+                Position.inFile(folder.toString()),
+                "",
+                "",
+                problem,
+                "a folder with rule packs in it",
+                nextStep);
     }
 
     private static boolean isPack(Path file) {
