@@ -374,7 +374,7 @@ class AppliesTest {
     void criterion_of_one_wheel_is_refused_for_a_check_of_the_whole(String applies) {
         assertThatExceptionOfType(DocumentException.class)
                 .isThrownBy(() -> fit(applies, Trucks.TRUCK))
-                .withMessageContaining("is about one wheel");
+                .withMessageContaining("about one wheel, but the check is not");
     }
 
     @ParameterizedTest
