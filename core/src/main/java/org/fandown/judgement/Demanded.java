@@ -26,7 +26,9 @@ final class Demanded {
                 return Optional.of(spoiled(ruling, demand, at));
             }
         }
-        return before.inspection().conditionsAsPrinted() ? Optional.empty() : unstated(ruling, at);
+        return before.inspection().conditionsAsPrinted()
+                ? Optional.empty()
+                : unstated(before, ruling, at);
     }
 
     private static boolean isStated(Demand demand, Circumstances at) {
@@ -34,14 +36,28 @@ final class Demanded {
                 || at.quantity(demand.circumstance()).isPresent();
     }
 
-    private static Optional<Finding> unstated(Ruling ruling, Circumstances at) {
-        List<Demand> unstated = new ArrayList<>();
+    private static Optional<Finding> unstated(Case before, Ruling ruling, Circumstances at) {
+        List<String> unstated = new ArrayList<>();
         for (Demand demand : ruling.rule().method().demands()) {
             if (!isStated(demand, at)) {
-                unstated.add(demand);
+                unstated.add(demand.toString());
+            } else {
+                missing(before, demand, at).ifPresent(unstated::add);
             }
         }
         return unstated.isEmpty() ? Optional.empty() : Optional.of(open(ruling, unstated));
+    }
+
+    /** What the limit of a circumstance needs and the inspection does not give. */
+    private static Optional<String> missing(Case before, Demand demand, Circumstances at) {
+        if (demand.limit().isEmpty()) {
+            return Optional.empty();
+        }
+        Bounds bounds =
+                Bounds.in(before, at.quantity(demand.circumstance()).orElseThrow().unit(), at);
+        bounds.lower(demand.limit().get());
+        bounds.upper(demand.limit().get());
+        return bounds.missing();
     }
 
     private static boolean holds(Case before, Demand demand, Circumstances at) {
@@ -96,27 +112,19 @@ final class Demanded {
                 .orElse("");
     }
 
-    private static Finding open(Ruling ruling, List<Demand> unstated) {
+    private static Finding open(Ruling ruling, List<String> unstated) {
         return Finding.of(
                 ruling,
                 Status.UNDETERMINED,
                 Why.of(
                         () ->
                                 "Not noted: "
-                                        + join(unstated)
+                                        + String.join(", ", unstated)
                                         + "."
                                         + sentence(ruling.rule().words()),
                         () ->
                                 "Note it with the reading, or declare `conditions: as-printed` if every"
                                         + " test was made as printed."));
-    }
-
-    private static String join(List<Demand> demands) {
-        StringBuilder text = new StringBuilder();
-        for (Demand demand : demands) {
-            text.append(text.length() == 0 ? "" : ", ").append(demand);
-        }
-        return text.toString();
     }
 
     static String sentence(String words) {
