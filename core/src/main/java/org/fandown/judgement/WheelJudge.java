@@ -2,7 +2,6 @@ package org.fandown.judgement;
 
 import java.util.List;
 import java.util.Optional;
-import org.fandown.check.CheckKind;
 import org.fandown.evidence.WheelReading;
 import org.fandown.evidence.WheelReading.Measured;
 import org.fandown.rulebook.Fit;
@@ -33,11 +32,9 @@ final class WheelJudge {
         if (reading == null) {
             return ReadingJudge.notChecked(ruling);
         }
-        if (ruling.rule().check().kind() == CheckKind.WHEEL_YES_NO) {
-            return answer(ruling, reading);
-        }
         Optional<Measured> measured = reading.value(ruling.rule().check());
-        if (measured.isEmpty()) {
+        Optional<Boolean> answer = reading.answer(ruling.rule().check());
+        if (measured.isEmpty() && answer.isEmpty()) {
             return ReadingJudge.notChecked(ruling);
         }
         Fit fit = ruling.rule().applies().wheelFit(before.vehicle(), wheel);
@@ -45,9 +42,13 @@ final class WheelJudge {
             return Optional.of(unknownFit(ruling, fit));
         }
         Optional<Finding> objection = Demanded.objection(before, ruling, reading.at());
-        return objection.isPresent()
-                ? objection
-                : Optional.of(compared(before, ruling, reading, measured.get()));
+        if (objection.isPresent()) {
+            return objection;
+        }
+        return Optional.of(
+                measured.isPresent()
+                        ? compared(before, ruling, reading, measured.get())
+                        : answer(ruling, answer.orElseThrow()));
     }
 
     static Finding unknownFit(Ruling ruling, Fit fit) {
@@ -62,22 +63,13 @@ final class WheelJudge {
                         () -> "Add it to the vehicle file."));
     }
 
-    private static Optional<Finding> answer(Ruling ruling, WheelReading reading) {
-        Optional<Boolean> answer = reading.answer(ruling.rule().check());
-        if (answer.isEmpty()) {
-            return ReadingJudge.notChecked(ruling);
-        }
-        return Optional.of(
-                answer.get()
-                        ? Finding.of(ruling, Status.MET, Why.of(() -> "Noted: yes."))
-                        : Finding.of(
-                                ruling,
-                                Status.NOT_MET,
-                                Why.of(
-                                        () ->
-                                                "Noted: no."
-                                                        + Demanded.sentence(
-                                                                ruling.rule().words()))));
+    private static Finding answer(Ruling ruling, boolean yes) {
+        return yes
+                ? Finding.of(ruling, Status.MET, Why.of(() -> "Noted: yes."))
+                : Finding.of(
+                        ruling,
+                        Status.NOT_MET,
+                        Why.of(() -> "Noted: no." + Demanded.sentence(ruling.rule().words())));
     }
 
     private static Finding compared(
