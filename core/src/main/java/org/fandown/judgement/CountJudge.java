@@ -1,42 +1,51 @@
 package org.fandown.judgement;
 
+import java.util.Map;
 import java.util.Optional;
 import org.fandown.check.Check;
 import org.fandown.evidence.WheelReading;
 import org.fandown.evidence.WheelReading.Measured;
+import org.fandown.rulebook.Fit;
 import org.fandown.rulebook.Limit;
 import org.fandown.rulebook.Ruling;
 import org.fandown.rulebook.StrokeTable;
 import org.fandown.units.Unit;
+import org.fandown.vehicle.WheelEnd;
 import org.fandown.vehicle.WheelId;
 
 /** Counts the brakes beyond their limit and compares the share with the rule's. */
 final class CountJudge {
     private static final double HUNDRED = 100;
     private static final double ROUNDING = 1e-9;
+    private static final StrokeTable NO_TABLE = new StrokeTable(Map.of(), Optional.empty());
 
     private CountJudge() {}
 
     static Optional<Finding> judge(Case before, Ruling ruling) {
-        Limit.BrakesOver limit = (Limit.BrakesOver) ruling.limit();
-        Optional<StrokeTable> table = table(before);
         int bad = 0;
         int unknown = 0;
         int measured = 0;
+        Fit fit = Fit.YES;
         for (WheelId wheel : ruling.wheels()) {
             WheelReading reading = before.inspection().wheels().get(wheel);
-            Status status =
-                    reading == null ? Status.NOT_CHECKED : one(before, limit, table, reading);
+            Status status = reading == null ? Status.NOT_CHECKED : one(before, ruling, reading);
             bad += status == Status.NOT_MET ? 1 : 0;
             unknown += status == Status.NOT_CHECKED || status == Status.UNDETERMINED ? 1 : 0;
             measured += status == Status.NOT_CHECKED ? 0 : 1;
+            Fit here = ruling.rule().applies().wheelFit(before.vehicle(), wheel);
+            fit = here.answer() == Fit.Answer.UNKNOWN ? here : fit;
         }
-        return measured == 0
-                ? ReadingJudge.notChecked(ruling)
-                : Optional.of(counted(ruling, limit, bad, unknown));
+        if (measured == 0) {
+            return ReadingJudge.notChecked(ruling);
+        }
+        return Optional.of(
+                fit.answer() == Fit.Answer.UNKNOWN
+                        ? WheelJudge.unknownFit(ruling, fit)
+                        : counted(ruling, bad, unknown));
     }
 
-    private static Finding counted(Ruling ruling, Limit.BrakesOver limit, int bad, int unknown) {
+    private static Finding counted(Ruling ruling, int bad, int unknown) {
+        Limit.BrakesOver limit = (Limit.BrakesOver) ruling.limit();
         int all = ruling.wheels().size();
         double least = HUNDRED * bad / all;
         double most = HUNDRED * (bad + unknown) / all;
@@ -64,15 +73,13 @@ final class CountJudge {
                                                 : ""),
                         () ->
                                 status == Status.UNDETERMINED
-                                        ? "Measure the remaining brakes."
+                                        ? "Measure the remaining brakes, each as its rule asks."
                                         : ""));
     }
 
-    private static Status one(
-            Case before,
-            Limit.BrakesOver limit,
-            Optional<StrokeTable> table,
-            WheelReading reading) {
+    /** One brake; a stroke that was measured under the wrong circumstances tells nothing. */
+    private static Status one(Case before, Ruling ruling, WheelReading reading) {
+        Limit.BrakesOver limit = (Limit.BrakesOver) ruling.limit();
         if (limit.overBy().isEmpty() && !reading.defects().isEmpty()) {
             return Status.NOT_MET;
         }
@@ -80,20 +87,30 @@ final class CountJudge {
         if (stroke.isEmpty()) {
             return Status.NOT_CHECKED;
         }
-        Unit unit = stroke.get().value().unit();
-        Optional<Double> allowed =
-                WheelJudge.strokeLimit(
-                        table.orElse(NO_TABLE),
-                        reading,
-                        before.vehicle().wheel(reading.wheel()),
-                        unit);
+        Optional<Ruling> table = table(before, reading.wheel());
+        boolean spoiled =
+                Demanded.objection(before, ruling, reading.at()).isPresent()
+                        || (table.isPresent()
+                                && Demanded.objection(before, table.get(), reading.at())
+                                        .isPresent());
+        return spoiled
+                ? Status.UNDETERMINED
+                : compared(before, limit, table.map(CountJudge::strokes).orElse(NO_TABLE), reading);
+    }
+
+    private static Status compared(
+            Case before, Limit.BrakesOver limit, StrokeTable table, WheelReading reading) {
+        Measured stroke = reading.value(Check.PUSHROD_APPLIED_STROKE).orElseThrow();
+        Unit unit = stroke.value().unit();
+        WheelEnd end = before.vehicle().wheel(reading.wheel());
+        Optional<Double> allowed = WheelJudge.strokeLimit(table, reading, end, unit);
         if (allowed.isEmpty()) {
             return Status.UNDETERMINED;
         }
         double band =
                 Uncertainty.expanded(
-                        stroke.get().readings(), before.inspection().instruments().step(unit));
-        double value = stroke.get().value().value();
+                        stroke.readings(), before.inspection().instruments().step(unit));
+        double value = stroke.value().value();
         Edge edge =
                 limit.overBy()
                         .map(by -> new Edge(allowed.get() + by.in(unit), false))
@@ -101,15 +118,17 @@ final class CountJudge {
         return Decision.decide(value - band, value + band, Optional.empty(), Optional.of(edge));
     }
 
-    private static final StrokeTable NO_TABLE =
-            new StrokeTable(java.util.Map.of(), Optional.empty());
-
-    private static Optional<StrokeTable> table(Case before) {
+    /** The nearest rule in force with a table of strokes for the wheel. */
+    private static Optional<Ruling> table(Case before, WheelId wheel) {
         for (Ruling ruling : before.rules().of(Check.PUSHROD_APPLIED_STROKE)) {
-            if (ruling.limit() instanceof Limit.Strokes strokes) {
-                return Optional.of(strokes.table());
+            if (ruling.limit() instanceof Limit.Strokes && ruling.wheels().contains(wheel)) {
+                return Optional.of(ruling);
             }
         }
         return Optional.empty();
+    }
+
+    private static StrokeTable strokes(Ruling ruling) {
+        return ((Limit.Strokes) ruling.limit()).table();
     }
 }
