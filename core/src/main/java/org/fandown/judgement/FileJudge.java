@@ -3,6 +3,8 @@ package org.fandown.judgement;
 import java.util.List;
 import java.util.Optional;
 import org.fandown.evidence.Circumstances;
+import org.fandown.rulebook.EvidenceDemand;
+import org.fandown.rulebook.Fit;
 import org.fandown.rulebook.Limit;
 import org.fandown.rulebook.Ruling;
 import org.fandown.units.Quantity;
@@ -27,7 +29,11 @@ final class FileJudge {
                 Optional<Finding> finding =
                         axle(ruling, part, before.vehicle().axle(left.axle()), left);
                 if (finding.isPresent()) {
-                    findings.add(finding.get());
+                    Fit fit = ruling.rule().applies().wheelFit(before.vehicle(), left);
+                    findings.add(
+                            fit.answer() == Fit.Answer.UNKNOWN
+                                    ? WheelJudge.unknownFit(ruling, fit).at(left)
+                                    : finding.get());
                 }
             }
         }
@@ -36,7 +42,8 @@ final class FileJudge {
     private static Optional<Finding> axle(
             Ruling ruling, Limit.AxlePart part, Axle axle, WheelId at) {
         if (!isKnown(part, axle.left()) || !isKnown(part, axle.right())) {
-            return Optional.empty();
+            return unsaid(ruling, "the " + part.title() + " at both ends of axle " + at.axle())
+                    .map(f -> f.at(at));
         }
         boolean same = part == Limit.AxlePart.CHAMBER ? sameSize(axle) : sameArm(axle);
         return Optional.of(
@@ -59,6 +66,20 @@ final class FileJudge {
                                                         ? ""
                                                         : Demanded.sentence(
                                                                 ruling.rule().words())))));
+    }
+
+    /** What the file leaves out, where the place asks for it. */
+    private static Optional<Finding> unsaid(Ruling ruling, String what) {
+        if (ruling.rule().weight().evidence() != EvidenceDemand.ASKED) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                Finding.of(
+                        ruling,
+                        Status.NOT_CHECKED,
+                        Why.of(
+                                () -> "The vehicle file does not give " + what + ".",
+                                () -> "Add it to the vehicle file.")));
     }
 
     private static boolean isKnown(Limit.AxlePart part, WheelEnd end) {
@@ -91,12 +112,17 @@ final class FileJudge {
                         ? before.vehicle().trailers()
                         : List.of(before.vehicle().powerUnit());
         for (VehicleUnit unit : units) {
-            Optional<Double> percent = ReservoirVolume.percentOfChambers(unit);
-            if (percent.isPresent()) {
-                Measurement measured = new Measurement(percent.get(), Unit.PERCENT, 0);
-                Bounds bounds = Bounds.in(before, Unit.PERCENT, Circumstances.NONE);
-                findings.add(NumericJudge.compare(ruling, measured, bounds));
-            }
+            reservoirs(before, ruling, unit).ifPresent(findings::add);
         }
+    }
+
+    private static Optional<Finding> reservoirs(Case before, Ruling ruling, VehicleUnit unit) {
+        Optional<Double> percent = ReservoirVolume.percentOfChambers(unit);
+        if (percent.isEmpty()) {
+            return unsaid(ruling, "the volume of each reservoir and chamber of unit " + unit.id());
+        }
+        Measurement measured = new Measurement(percent.get(), Unit.PERCENT, 0);
+        Bounds bounds = Bounds.in(before, Unit.PERCENT, Circumstances.NONE);
+        return Optional.of(NumericJudge.compare(ruling, measured, bounds));
     }
 }
