@@ -141,7 +141,11 @@ public final class Judge {
                                             + " The text says \"about\", so this alone does not fail.",
                             () -> "Compare with the maker's figure."));
         }
-        return rivals.isEmpty() ? finding : contested(before, finding, rivals.get(0));
+        Finding weighed = finding;
+        for (SetAside rival : rivals) {
+            weighed = contested(before, weighed, rival);
+        }
+        return weighed;
     }
 
     private static Finding contested(Case before, Finding finding, SetAside other) {
