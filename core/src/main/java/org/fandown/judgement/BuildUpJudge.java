@@ -3,6 +3,7 @@ package org.fandown.judgement;
 import java.util.List;
 import org.fandown.evidence.Reading;
 import org.fandown.evidence.Sample;
+import org.fandown.rulebook.Limit;
 import org.fandown.rulebook.Rule;
 import org.fandown.rulebook.Ruling;
 import org.fandown.units.Quantity;
@@ -112,7 +113,8 @@ final class BuildUpJudge {
                         clock,
                         Uncertainty.expanded(2, before.inspection().instruments().step(clock)));
         Finding finding = NumericJudge.compare(ruling, atMost, Bounds.in(before, clock, span.at()));
-        if (finding.status() == Status.MET) {
+        boolean atMostOnly = ((Limit.Numeric) ruling.limit()).edges().lower().isEmpty();
+        if (finding.status() == Status.MET && atMostOnly) {
             return finding;
         }
         return finding.as(
