@@ -47,7 +47,7 @@ final class Because {
         StringBuilder text = new StringBuilder(allMajor ? "Major defects: " : "");
         for (int i = 0; i < shown; i++) {
             String reason = allMajor ? reasons.get(i).substring(MAJOR.length()) : reasons.get(i);
-            text.append(i == 0 ? "" : " \u00b7 ").append(Clean.entry(reason));
+            text.append(i == 0 ? "" : " \u00b7 ").append(Clean.entry(Words.withoutStop(reason)));
         }
         if (shown < reasons.size()) {
             text.append(" \u00b7 and ").append(reasons.size() - shown).append(" more, see below");

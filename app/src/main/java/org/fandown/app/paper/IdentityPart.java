@@ -102,7 +102,7 @@ final class IdentityPart {
     }
 
     private void table(Tag page) {
-        Tag table = page.add("table", "identity").columns(List.of(22, 20, 18, 20, 20));
+        Tag table = page.add("table", "identity").columns(List.of(24, 19, 17, 20, 20));
         for (int from = 0; from < fields.size(); from += COLUMNS) {
             Tag row = table.add("tr");
             for (int i = from; i < from + COLUMNS; i++) {

@@ -12,7 +12,7 @@ import org.fandown.judgement.Judgement;
 final class SignaturePart {
     /** Widths of the columns (percent) for one block, two blocks and so on. */
     private static final List<List<Integer>> WIDTHS =
-            List.of(List.of(60), List.of(55, 45), List.of(44, 26, 30), List.of(34, 20, 24, 22));
+            List.of(List.of(100), List.of(55, 45), List.of(44, 26, 30), List.of(34, 20, 24, 22));
 
     private final Judgement judgement;
     private final Required required;
@@ -38,7 +38,7 @@ final class SignaturePart {
                         .toList();
         Tag together = page.add("div", "together");
         together.add("h2").text("Statements and signatures");
-        Tag table = together.add("table", "signatures");
+        Tag table = together.add("table", blocks.size() == 1 ? "signatures one" : "signatures");
         table.columns(WIDTHS.get(blocks.size() - 1));
         Tag row = table.add("tr");
         blocks.forEach(block -> block(row.add("td"), block));

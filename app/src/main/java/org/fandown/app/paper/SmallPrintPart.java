@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.fandown.check.Check;
 import org.fandown.judgement.Judgement;
 import org.fandown.record.BrakingSummary;
 import org.fandown.rulebook.Pack;
@@ -22,16 +21,7 @@ final class SmallPrintPart {
     private final Judgement judgement;
     private final Required required;
     private final Sources sources;
-    private final List<Paragraph> paragraphs = new ArrayList<>();
-
-    /** A paragraph with its first words in bold; a heading has no text. */
-    private record Paragraph(String lead, String text) {
-        private static final int LETTERS_OF_A_LINE = 95;
-
-        int lines() {
-            return 1 + (lead.length() + text.length()) / LETTERS_OF_A_LINE;
-        }
-    }
+    private final TwoColumns columns = new TwoColumns();
 
     private SmallPrintPart(Judgement judgement, Required required, Sources sources) {
         this.judgement = judgement;
@@ -47,7 +37,7 @@ final class SmallPrintPart {
         part.conflicts();
         content.strokesMean().ifPresent(part::assumptions);
         part.sources();
-        part.columns(page);
+        part.columns.print(page);
     }
 
     /** Sources that say otherwise than a rule whose finding is on the page. */
@@ -64,12 +54,15 @@ final class SmallPrintPart {
     private void cautions(Tag page) {
         Tag box = page.add("div", "cautions");
         box.add("span", "strong").text("Cautions. ");
-        List<String> checked = new ArrayList<>();
+        Map<String, List<String>> checked = new LinkedHashMap<>();
         for (Pack pack : judgement.rules().lineage()) {
-            checked.add(pack.place() + " on " + pack.checkedOn());
+            checked.computeIfAbsent(pack.checkedOn().toString(), day -> new ArrayList<>())
+                    .add(pack.place().code());
         }
         box.text(CAUTIONS + "Rules can be out of date; last checked: ");
-        box.text(String.join(", ", checked) + ".");
+        List<String> texts = new ArrayList<>();
+        checked.forEach((day, places) -> texts.add(String.join(", ", places) + " on " + day));
+        box.text(String.join("; ", texts) + ".");
     }
 
     private void gaps() {
@@ -77,19 +70,19 @@ final class SmallPrintPart {
         if (gaps.isEmpty()) {
             return;
         }
-        heading("Not known here");
+        columns.heading("Not known here");
         Map<String, List<String>> standIns = new LinkedHashMap<>();
         for (Coverage gap : gaps) {
             if (gap.from().isPresent()) {
                 standIns.computeIfAbsent(gap.from().get().code(), code -> new ArrayList<>())
                         .add(Words.small(gap.check().title()));
             } else {
-                add(gap.check().title() + ": ", "no rule. " + gap.says().strip());
+                columns.add(gap.check().title() + ": ", "no rule. " + gap.says().strip());
             }
         }
         standIns.forEach(
                 (place, checks) ->
-                        add(
+                        columns.add(
                                 "Rules of " + place + " stand in ",
                                 "where "
                                         + judgement.rules().place()
@@ -100,13 +93,12 @@ final class SmallPrintPart {
 
     private void contents() {
         if (required.rulings().isEmpty()) {
-            add(Check.REPORT_CONTENTS.title() + ": ", "no rule is known here.");
-            return;
+            return; // said among the gaps, since every place is expected to have such a rule
         }
         StringBuilder text = new StringBuilder("What ");
         required.rulings().forEach(ruling -> text.append(sources.cite(ruling)).append(' '));
         text.append("asks a report to hold has its place above; fill empty lines by pen.");
-        add("", text.toString());
+        columns.add("", text.toString());
     }
 
     private void conflicts() {
@@ -114,7 +106,7 @@ final class SmallPrintPart {
         if (conflicts.isEmpty()) {
             return;
         }
-        heading("Sources that say otherwise");
+        columns.heading("Sources that say otherwise");
         for (SetAside aside : conflicts) {
             String effect =
                     aside.settled()
@@ -122,7 +114,7 @@ final class SmallPrintPart {
                             : "not applied, not settled: where they differ, nothing is decided. ";
             String why =
                     aside.ruling().rule().kinship().conflict().map(c -> c.why().strip()).orElse("");
-            add(
+            columns.add(
                     aside.ruling().rule().title() + ": ",
                     aside.ruling().limit().toString().strip()
                             + " "
@@ -134,40 +126,19 @@ final class SmallPrintPart {
     }
 
     private void assumptions(BrakingSummary summary) {
-        add("The estimate of braking assumes: ", String.join("; ", summary.assumptions()) + ".");
+        columns.add(
+                "The estimate of braking assumes: ",
+                String.join("; ", summary.assumptions()) + ".");
     }
 
     private void sources() {
         if (sources.lastChecked().isEmpty()) {
             return;
         }
-        heading(
+        columns.heading(
                 "Sources, last checked "
                         + sources.lastChecked().get()
                         + "; their published text was read unless they say otherwise");
-        sources.entries().forEach(entry -> add("", entry));
-    }
-
-    private void heading(String text) {
-        paragraphs.add(new Paragraph(text, ""));
-    }
-
-    private void add(String lead, String text) {
-        paragraphs.add(new Paragraph(lead, text));
-    }
-
-    /** Fills the left column to about half of the lines and the right one with the rest. */
-    private void columns(Tag page) {
-        int left = (paragraphs.stream().mapToInt(Paragraph::lines).sum() + 1) / 2;
-        Tag row = page.add("table", "small columns").columns(List.of(50, 50)).add("tr");
-        Tag column = row.add("td", "first");
-        Tag other = row.add("td");
-        for (Paragraph paragraph : paragraphs) {
-            boolean fits = left > (paragraph.text().isEmpty() ? 1 : 0);
-            Tag line = (fits ? column : other).add("div");
-            line.add("span", "strong").text(paragraph.lead());
-            line.text(paragraph.text());
-            left = fits ? left - paragraph.lines() : 0;
-        }
+        sources.entries().forEach(entry -> columns.add("", entry));
     }
 }

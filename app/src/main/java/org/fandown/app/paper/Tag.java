@@ -44,7 +44,8 @@ final class Tag {
 
     /** Adds text, cleaned of what cannot be printed, and returns this element. */
     Tag text(String text) {
-        element.appendChild(document().createTextNode(Clean.text(text)));
+        String shown = Writing.asSeen(Clean.text(text));
+        element.appendChild(document().createTextNode(shown));
         return this;
     }
 
