@@ -3,12 +3,15 @@ package org.fandown.app.paper;
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 
 /** Writes a file whole or not at all: first beside its place, then moved there. */
 final class WholeFile {
+    private static final int MOST_DRAFTS = 100;
+
     private WholeFile() {}
 
     static void write(Path file, byte[] bytes) {
@@ -44,12 +47,26 @@ final class WholeFile {
     }
 
     private static void draftAndMove(Path folder, Path file, byte[] bytes) throws IOException {
-        Path draft = Files.createTempFile(folder, ".fandown-", ".part");
+        Path draft = draft(folder, file);
         try {
             Files.write(draft, bytes);
             move(draft, file);
         } finally {
             Files.deleteIfExists(draft);
+        }
+    }
+
+    /** Makes a new empty file beside the place, with the rights any new file there gets. */
+    private static Path draft(Path folder, Path file) throws IOException {
+        for (int i = 0; ; i++) {
+            Path draft = folder.resolve("." + file.getFileName() + "-" + i + ".part");
+            try {
+                return Files.createFile(draft);
+            } catch (FileAlreadyExistsException e) {
+                if (i == MOST_DRAFTS) {
+                    throw e;
+                }
+            }
         }
     }
 
