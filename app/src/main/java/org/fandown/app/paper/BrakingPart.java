@@ -33,7 +33,9 @@ final class BrakingPart {
             Tag row = table.add("tr");
             row.add("td").text(Words.capital(thing));
             for (String state : lines.states()) {
-                row.add("td", "strong").text(lines.value(thing, state));
+                String value = lines.value(thing, state);
+                boolean range = value.contains(" to ");
+                row.add("td", range ? "strong" : "strong whole").text(value);
             }
         }
     }

@@ -1,6 +1,7 @@
 package org.fandown.app.paper;
 
 import java.util.List;
+import java.util.Set;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
 import org.w3c.dom.Document;
@@ -11,6 +12,9 @@ import org.w3c.dom.Element;
  * nothing a person wrote can be taken for markup.
  */
 final class Tag {
+    /** Elements that hold text only. */
+    private static final Set<String> BARE = Set.of("title", "style", "span");
+
     private final Element element;
 
     private Tag(Element element) {
@@ -42,10 +46,17 @@ final class Tag {
         return add(name).set("class", cssClass);
     }
 
-    /** Adds text, cleaned of what cannot be printed, and returns this element. */
+    /**
+     * Adds text, cleaned of what cannot be printed, and returns this element. The text has an
+     * element of its own, because text beside elements is drawn before them, out of order.
+     */
     Tag text(String text) {
-        String shown = Writing.asSeen(Clean.text(text));
-        element.appendChild(document().createTextNode(shown));
+        Element place = element;
+        if (!BARE.contains(element.getTagName())) {
+            place = document().createElement("span");
+            element.appendChild(place);
+        }
+        place.appendChild(document().createTextNode(Writing.asSeen(Clean.text(text))));
         return this;
     }
 

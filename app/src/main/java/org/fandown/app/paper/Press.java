@@ -1,0 +1,74 @@
+package org.fandown.app.paper;
+
+import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
+import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
+import com.openhtmltopdf.util.XRLog;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.util.Optional;
+import org.apache.pdfbox.pdmodel.PDDocument;
+
+/** Sets a report in letters as large as one page allows, or else on several pages. */
+final class Press {
+    static {
+        // The library reports on standard error, which belongs to the commands.
+        XRLog.setLoggingEnabled(false);
+        NoSystemFonts.use();
+    }
+
+    private final ReportContent content;
+    private final Fonts fonts;
+
+    private Press(ReportContent content, Fonts fonts) {
+        this.content = content;
+        this.fonts = fonts;
+    }
+
+    static byte[] print(ReportContent content) throws IOException {
+        try (Fonts fonts = new Fonts()) {
+            Press press = new Press(content, fonts);
+            for (Density density : Density.values()) {
+                Optional<byte[]> page = press.print(density, 1);
+                if (page.isPresent()) {
+                    return page.get();
+                }
+            }
+            return press.print(Density.USUAL, Integer.MAX_VALUE).orElseThrow();
+        }
+    }
+
+    /** The document, empty if it has more pages than wanted. */
+    private Optional<byte[]> print(Density density, int mostPages) throws IOException {
+        try {
+            return print(density, mostPages, true);
+        } catch (NullPointerException e) {
+            // The library fails to mark up a table that starts at the very top of a page. A report
+            // without marks for screen readers is better than none.
+            return print(density, mostPages, false);
+        }
+    }
+
+    private Optional<byte[]> print(Density density, int mostPages, boolean tagged)
+            throws IOException {
+        try (PDDocument document = new PDDocument()) {
+            PdfRendererBuilder builder = new PdfRendererBuilder();
+            builder.usePDDocument(document);
+            builder.withW3cDocument(ReportPage.of(content, density), null);
+            builder.useObjectDrawerFactory(AxleDrawing.drawers());
+            builder.usePdfUaAccessibility(tagged);
+            builder.withProducer("Fandown");
+            fonts.lend(builder, document);
+            try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
+                renderer.layout();
+                if (renderer.getRootBox().getLayer().getPages().size() > mostPages) {
+                    return Optional.empty();
+                }
+                renderer.createPDFWithoutClosing();
+            }
+            Finish.apply(document, content);
+            ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+            document.save(bytes);
+            return Optional.of(bytes.toByteArray());
+        }
+    }
+}
