@@ -7,11 +7,11 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.fandown.check.PlaceCode;
@@ -32,8 +32,8 @@ public final class RulePacks {
     private static final String FOLDER = "/org/fandown/rulebook/";
     private static final String LIST = FOLDER + "places.txt";
 
-    private final Map<PlaceCode, Supplier<Node>> documents = new LinkedHashMap<>();
-    private final Map<PlaceCode, Pack> read = new LinkedHashMap<>();
+    private final Map<PlaceCode, Supplier<Node>> documents = new TreeMap<>();
+    private final Map<PlaceCode, Pack> read = new TreeMap<>();
 
     private RulePacks() {}
 
@@ -136,7 +136,7 @@ public final class RulePacks {
 
     /** The places with a pack. */
     public List<PlaceCode> places() {
-        return documents.keySet().stream().sorted().toList();
+        return List.copyOf(documents.keySet());
     }
 
     /** A rulebook of one place and its ancestors; empty if the place has no pack. */
