@@ -77,29 +77,57 @@ final class Resolution {
     }
 
     private void place(Ruling ruling) {
-        Rule rule = ruling.rule();
-        String overrider = overridden.get(rule.id());
-        Optional<String> published = publishedInstead(rule);
-        if (overrider != null) {
-            setAside.add(new SetAside(ruling, SetAside.Reason.OVERRIDDEN, overrider, true));
-        } else if (losesConflict(rule)) {
-            Conflict conflict = rule.kinship().conflict().orElseThrow();
-            setAside.add(
-                    new SetAside(
-                            ruling, SetAside.Reason.CONFLICT, conflict.with(), conflict.settled()));
-        } else if (published.isPresent()) {
-            setAside.add(
-                    new SetAside(
-                            ruling, SetAside.Reason.PUBLISHED_TEXT_KNOWN, published.get(), true));
+        Optional<SetAside> aside = aside(ruling);
+        if (aside.isPresent()) {
+            setAside.add(followed(aside.get()));
         } else {
             rulings.add(ruling);
         }
     }
 
+    private Optional<SetAside> aside(Ruling ruling) {
+        Rule rule = ruling.rule();
+        String overrider = overridden.get(rule.id());
+        if (overrider != null) {
+            return Optional.of(new SetAside(ruling, SetAside.Reason.OVERRIDDEN, overrider, true));
+        }
+        if (losesConflict(rule)) {
+            Conflict conflict = rule.kinship().conflict().orElseThrow();
+            return Optional.of(
+                    new SetAside(
+                            ruling, SetAside.Reason.CONFLICT, conflict.with(), conflict.settled()));
+        }
+        return publishedInstead(rule)
+                .map(by -> new SetAside(ruling, SetAside.Reason.PUBLISHED_TEXT_KNOWN, by, true));
+    }
+
+    /** Names the rule that is applied in the end, where the one in between is set aside too. */
+    private SetAside followed(SetAside first) {
+        SetAside last = first;
+        for (int step = 0; step < applying.size(); step++) {
+            Optional<SetAside> next = ruling(last.by()).flatMap(this::aside);
+            if (next.isEmpty()) {
+                return last;
+            }
+            boolean disputed = last.reason() == SetAside.Reason.CONFLICT;
+            boolean stillDisputed = disputed && next.get().reason() == SetAside.Reason.CONFLICT;
+            last =
+                    new SetAside(
+                            first.ruling(),
+                            disputed ? next.get().reason() : last.reason(),
+                            next.get().by(),
+                            !stillDisputed || (last.settled() && next.get().settled()));
+        }
+        return last;
+    }
+
+    private Optional<Ruling> ruling(String id) {
+        return applying.stream().filter(r -> r.rule().id().equals(id)).findFirst();
+    }
+
     private boolean losesConflict(Rule rule) {
         Optional<String> winner = rule.kinship().conflict().map(Conflict::with);
-        return winner.isPresent()
-                && applying.stream().anyMatch(r -> r.rule().id().equals(winner.get()));
+        return winner.flatMap(this::ruling).isPresent();
     }
 
     /**

@@ -95,6 +95,20 @@ final class RulebookCheck {
                     "the id of another rule about " + rule.check().id(),
                     "Correct the id in with.");
         }
+        Rule next = other;
+        for (int step = 0; next != null && step < known.size(); step++) {
+            String with = next.kinship().conflict().map(Conflict::with).orElse("");
+            if (with.equals(rule.id())) {
+                throw unfit(
+                        rule.id(),
+                        "conflict",
+                        conflict.with(),
+                        "yields to this rule in turn, so that neither would be applied",
+                        "a conflict on the rules that are not applied only",
+                        "Remove the conflict from the rule that is applied.");
+            }
+            next = known.get(with);
+        }
     }
 
     private static Map<String, Rule> byId(List<Pack> packs) {

@@ -180,6 +180,27 @@ class ResolutionTest {
     }
 
     @Test
+    void rule_that_yields_to_one_the_place_replaces_is_replaced_with_it() {
+        RulesInForce rules =
+                inForce(
+                        "XA-ON",
+                        pack("XA", CUT_OUT_OF_XA, rival("no")),
+                        child("XA-ON", "XA", overriding("xa-on.cut-out", "")));
+
+        assertThat(ids(rules)).containsExactly("xa-on.cut-out");
+        assertThat(rules.setAside())
+                .extracting(aside -> aside.ruling().rule().id())
+                .containsExactly("xa.governor-cut-out", "xa.rival");
+        assertThat(rules.setAside())
+                .allSatisfy(
+                        aside -> {
+                            assertThat(aside.reason()).isEqualTo(Reason.OVERRIDDEN);
+                            assertThat(aside.by()).isEqualTo("xa-on.cut-out");
+                            assertThat(aside.settled()).isTrue();
+                        });
+    }
+
+    @Test
     void rule_in_conflict_is_applied_where_the_other_does_not_apply() {
         String forBuses =
                 rule(
