@@ -324,13 +324,26 @@ public final class Fields {
     }
 
     private Node need(String key, String allowed) {
-        return optionalNode(key)
-                .orElseThrow(
-                        () ->
-                                Values.refuse(
-                                        map,
-                                        "the key '" + key + "' is missing",
-                                        key + ": " + allowed,
-                                        "add '" + key + "' with " + allowed));
+        return optionalNode(key).orElseThrow(() -> missing(key, allowed));
+    }
+
+    /**
+     * Words the refusal of a map without a key; where another key looks like it, the refusal points
+     * there.
+     *
+     * @param key the key
+     * @param allowed what its value would be
+     * @return the exception, to be thrown
+     */
+    public DocumentException missing(String key, String allowed) {
+        String problem = "the key '" + key + "' is missing";
+        String form = key + ": " + allowed;
+        for (String other : map.keys()) {
+            if (!asked.contains(other) && Nearest.isNear(other, key)) {
+                return refuseKey(
+                        other, problem, form, "did you mean '" + key + "' by '" + other + "'?");
+            }
+        }
+        return Values.refuse(map, problem, form, "add '" + key + "' with " + allowed);
     }
 }

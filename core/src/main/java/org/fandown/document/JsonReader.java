@@ -69,7 +69,13 @@ final class JsonReader {
 
     private void entry(Map<String, MapNode.Entry> entries, String path, int depth) {
         if (source.peek() != '"') {
-            throw unexpected(path, "a key in double quotes", "put the key in double quotes");
+            String step =
+                    switch (source.peek()) {
+                        case '}' -> "remove the comma before it";
+                        case '/', '#' -> "remove the remark; JSON has none";
+                        default -> "put the key in double quotes";
+                    };
+            throw unexpected(path, "a key in double quotes", step);
         }
         Position keyAt = source.position();
         String key = new JsonText(source, path).read();
@@ -122,7 +128,8 @@ final class JsonReader {
         }
         String allowed = "a text in double quotes, a number, true, false, null, '{' or '['";
         if (word.isEmpty()) {
-            throw unexpected(path, allowed, "write a value");
+            String step = source.peek() == ']' ? "remove the comma before it" : "write a value";
+            throw unexpected(path, allowed, step);
         }
         throw new DocumentException(
                 at, path, word, "this is not a value of JSON", allowed, "put a text in quotes");

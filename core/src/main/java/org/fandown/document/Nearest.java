@@ -1,6 +1,7 @@
 package org.fandown.document;
 
 import java.util.Collection;
+import java.util.List;
 
 /** Finds the name that was probably meant. */
 public final class Nearest {
@@ -28,6 +29,11 @@ public final class Nearest {
             }
         }
         return best.isEmpty() ? otherwise : "did you mean '" + best + "'?";
+    }
+
+    /** Says whether a word that is not known may be meant for a name. */
+    static boolean isNear(String written, String name) {
+        return !advice(written, List.of(name), "").isEmpty();
     }
 
     /** Counts the letters to insert, remove, replace or swap with a neighbour. */

@@ -26,6 +26,9 @@ public final class InspectionReader {
                     .map(Check::id)
                     .toList();
 
+    private static final String VEHICLE =
+            "the path of a vehicle file from this file, or the vehicle itself";
+
     private final VehicleSource vehicles;
 
     /**
@@ -82,6 +85,9 @@ public final class InspectionReader {
     }
 
     private static PlaceCode place(Fields fields) {
+        if (!fields.has("place")) {
+            throw fields.missing("place", "the code of a place, such as CA-ON or US");
+        }
         String code = fields.text("place");
         if (!PlaceCode.isWellFormed(code)) {
             throw fields.refuse(
@@ -94,6 +100,9 @@ public final class InspectionReader {
     }
 
     private Vehicle vehicle(Fields fields) {
+        if (!fields.has("vehicle")) {
+            throw fields.missing("vehicle", VEHICLE);
+        }
         if (fields.isMap("vehicle")) {
             return VehicleReader.read(fields.node("vehicle"));
         }
@@ -103,14 +112,13 @@ public final class InspectionReader {
     /** Where the named document cannot even be opened, the place to mend is the name. */
     private Node fetch(Fields fields) {
         String name = fields.text("vehicle");
-        String allowed = "the path of a vehicle file from this file, or the vehicle itself";
         try {
             return vehicles.fetch(name);
         } catch (IllegalArgumentException e) {
             throw fields.refuse(
                     "vehicle",
                     "this cannot be fetched: " + e.getMessage(),
-                    allowed,
+                    VEHICLE,
                     "correct the path");
         } catch (DocumentException e) {
             if (e.line() > 0) {
@@ -118,8 +126,8 @@ public final class InspectionReader {
             }
             throw fields.refuse(
                     "vehicle",
-                    e.problem() + " (" + e.file() + ")",
-                    e.allowed().isEmpty() ? allowed : e.allowed(),
+                    e.problem() + ": " + e.file(),
+                    e.allowed().isEmpty() ? VEHICLE : e.allowed(),
                     e.nextStep());
         }
     }

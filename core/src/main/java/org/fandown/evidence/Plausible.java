@@ -99,7 +99,7 @@ record Plausible(double least, double most, Unit unit) {
         boolean low = quantity.valueIn(unit) < least;
         return Values.refuse(
                 node,
-                low ? "nobody reads so little" : "nobody reads so much",
+                low ? "this is less than can be read here" : "this is more than can be read here",
                 print(least, quantity.unit()) + " to " + print(most, quantity.unit()),
                 "check the figure and its unit");
     }

@@ -11,6 +11,9 @@ final class WheelsReader {
     /** The key under which stands what held at every wheel. */
     private static final String ALL = "all";
 
+    private static final String COUNT =
+            "count the axles from the front through the whole combination";
+
     private final Vehicle vehicle;
 
     WheelsReader(Vehicle vehicle) {
@@ -53,14 +56,16 @@ final class WheelsReader {
                     key,
                     "this is not a wheel",
                     "the number of the axle and the side, such as 1L or 3R, or " + ALL,
-                    "count the axles from the front through the whole combination");
+                    key.endsWith("l") || key.endsWith("r")
+                            ? "write the side as a capital, L or R"
+                            : COUNT);
         }
         if (!vehicle.hasWheel(id)) {
             throw fields.refuseKey(
                     key,
                     "this wheel is not on the vehicle",
                     "axles 1 to " + vehicle.axleCount(),
-                    "count the axles from the front through the whole combination");
+                    COUNT);
         }
         return id;
     }

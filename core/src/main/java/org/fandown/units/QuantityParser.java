@@ -43,6 +43,9 @@ final class QuantityParser {
         if (rest.isEmpty()) {
             throw refusals.bare();
         }
+        if (rest.startsWith("to ")) {
+            throw refusals.range();
+        }
         Optional<Unit> unit = UnitNames.find(rest);
         if (unit.isPresent()) {
             return numbers.isClock()

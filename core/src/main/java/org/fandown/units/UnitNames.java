@@ -17,7 +17,7 @@ final class UnitNames {
         strict(Unit.TONNE, "t");
         strict(Unit.KELVIN, "K");
         strict(Unit.KILONEWTON, "kN", "KN");
-        loose(Unit.PSI, "psi", "psig", "psi gauge", "psi g");
+        loose(Unit.PSI, "psi", "psig", "psi gauge", "psi g", "lb/in2", "lbf/in2");
         loose(Unit.KPA, "kpa", "kpag", "kpa gauge", "kpa g");
         loose(Unit.BAR, "bar", "bars", "barg", "bar gauge", "bar g");
         loose(Unit.PSI_ABS, "psia", "psi abs", "psi absolute", "psi(abs)", "psi a");

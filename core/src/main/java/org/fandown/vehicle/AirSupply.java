@@ -67,7 +67,7 @@ public record AirSupply(
         if (present) {
             throw new ImpossibleVehicleException(
                     key,
-                    "a towed unit has none",
+                    "a towed unit has no " + key,
                     key + " on a truck, tractor or bus",
                     "take the line out, or move it to the unit in front");
         }

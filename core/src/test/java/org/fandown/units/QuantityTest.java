@@ -20,6 +20,7 @@ class QuantityTest {
                     92psi             | 92      | PSI
                     92 PSI            | 92      | PSI
                     92 psig           | 92      | PSI
+                    92 lb/in2         | 92      | PSI
                     634 kPa           | 634     | KPA
                     634 KPA           | 634     | KPA
                     1 000 kPa         | 1000    | KPA
@@ -115,6 +116,7 @@ class QuantityTest {
                     1,100 rpm    | a comma in a number can be read in two ways | write '1100' for thousands, or a point for decimals
                     90, psi      | a comma in a number can be read in two ways | leave the comma out
                     90-100 psi   | two numbers stand where one is needed    | write one value, not a range
+                    90 to 99 psi | two numbers stand where one is needed    | write one value, not a range
                     1 2 psi      | two numbers stand where one is needed    | write it like '92 psi'
                     1 0000 kPa   | two numbers stand where one is needed    | write it like '92 psi'
                     1000 000 kPa | two numbers stand where one is needed    | write it like '92 psi'

@@ -37,7 +37,7 @@ final class YamlReader {
         events.next();
         Event start = events.next();
         if (!(start instanceof DocumentStartEvent document)) {
-            throw events.refuse(start, "", "the file is empty", "one document", "write it");
+            throw events.refuse(start, "", "the file is empty", "one document", "write something");
         }
         requireVersion(document);
         Node top = node(events.next(), "", 0);
