@@ -18,6 +18,9 @@ final class AxleDrawing {
     private static final String AXLE = "fandown/axle";
     private static final String HEAD = "fandown/head";
 
+    /** More lines of text beside an axle do not occur. */
+    private static final int MOST_LINES = 4;
+
     private AxleDrawing() {}
 
     /** Adds the bar of one wheel. */
@@ -33,9 +36,9 @@ final class AxleDrawing {
     }
 
     /** Adds an axle with its wheels, as seen from above. */
-    static void axle(Tag cell, Axle axle, boolean last, boolean tall) {
+    static void axle(Tag cell, Axle axle, boolean last, int lines) {
         Tag object = object(cell, AXLE, "axle");
-        object.set("class", tall ? "axle tall" : "axle");
+        object.set("class", "axle lines" + Math.min(lines, MOST_LINES));
         object.set("data-last", Boolean.toString(last));
         object.set("data-left", Boolean.toString(axle.left().isBraked()));
         object.set("data-right", Boolean.toString(axle.right().isBraked()));

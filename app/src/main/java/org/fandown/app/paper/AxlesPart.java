@@ -1,5 +1,6 @@
 package org.fandown.app.paper;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -25,11 +26,16 @@ final class AxlesPart {
     private static final double HEADROOM = 1.1;
     private static final int LONGEST_NAME = 30;
 
+    /** Letters that fit the first column, were they of one point; found by trial. */
+    private static final double LETTERS_AT_ONE_POINT = 200;
+
+    private final int lettersOfALine;
     private final Vehicle vehicle;
     private final TreeMap<WheelId, WheelStroke> strokes = new TreeMap<>();
     private final double scale;
 
-    private AxlesPart(Judgement judgement) {
+    private AxlesPart(Judgement judgement, Density density) {
+        this.lettersOfALine = (int) (LETTERS_AT_ONE_POINT / density.points());
         this.vehicle = judgement.inspection().vehicle();
         StrokeLimits limits = StrokeLimits.of(judgement);
         for (WheelId wheel : vehicle.wheels()) {
@@ -43,8 +49,8 @@ final class AxlesPart {
                                 .orElse(0);
     }
 
-    static void print(Tag parent, Judgement judgement) {
-        new AxlesPart(judgement).print(parent);
+    static void print(Tag parent, Judgement judgement, Density density) {
+        new AxlesPart(judgement, density).print(parent);
     }
 
     private void print(Tag parent) {
@@ -93,7 +99,7 @@ final class AxlesPart {
         value(row.add("td", "left"), left);
         AxleDrawing.bar(row.add("td", "bar"), left, Side.LEFT, scale);
         boolean last = number == vehicle.axleCount();
-        AxleDrawing.axle(row.add("td", "plan"), axle, last, fitted.size() > 1);
+        AxleDrawing.axle(row.add("td", "plan"), axle, last, fitted.size());
         AxleDrawing.bar(row.add("td", "bar"), right, Side.RIGHT, scale);
         value(row.add("td"), right);
     }
@@ -117,24 +123,40 @@ final class AxlesPart {
         return org.fandown.document.Names.kebab(position);
     }
 
-    /** Chamber, spring brake and adjuster; a line for each end where they differ. */
-    private static List<String> fitted(Axle axle) {
-        String left = fitted(axle.left());
-        String right = fitted(axle.right());
-        return left.equals(right) ? List.of(left) : List.of("L " + left, "R " + right);
+    /** Chamber, spring brake and adjuster; told for each end where they differ. */
+    private List<String> fitted(Axle axle) {
+        List<String> left = fitted(axle.left());
+        List<String> right = fitted(axle.right());
+        if (left.equals(right)) {
+            return lines("", left);
+        }
+        List<String> both = new ArrayList<>(lines("L ", left));
+        both.addAll(lines("R ", right));
+        return both;
     }
 
-    private static String fitted(WheelEnd end) {
+    /** One line if it is short enough, else two. */
+    private List<String> lines(String side, List<String> fitted) {
+        String line = side + String.join(", ", fitted);
+        return line.length() <= lettersOfALine || fitted.size() < 2
+                ? List.of(line)
+                : List.of(
+                        side + fitted.get(0) + ",",
+                        String.join(", ", fitted.subList(1, fitted.size())));
+    }
+
+    private static List<String> fitted(WheelEnd end) {
         if (!end.isBraked()) {
-            return "no brake";
+            return List.of("no brake");
         }
-        String chamber =
-                end.chamber()
-                        .map(Chamber::text)
-                        .orElse(org.fandown.document.Names.kebab(end.brake()));
-        return Clean.cut(chamber, LONGEST_NAME)
-                + (end.springBrake() ? ", spring" : "")
-                + adjuster(end.adjuster()).map(a -> ", " + a).orElse("");
+        List<String> fitted = new ArrayList<>();
+        String brake = org.fandown.document.Names.kebab(end.brake());
+        fitted.add(Clean.cut(end.chamber().map(Chamber::text).orElse(brake), LONGEST_NAME));
+        if (end.springBrake()) {
+            fitted.add("spring");
+        }
+        adjuster(end.adjuster()).ifPresent(fitted::add);
+        return fitted;
     }
 
     private static Optional<String> adjuster(Optional<Adjuster> adjuster) {

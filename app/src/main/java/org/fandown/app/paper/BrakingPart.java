@@ -8,7 +8,7 @@ import org.fandown.record.BrakingTable;
 
 /** What the strokes mean for braking. */
 final class BrakingPart {
-    private static final int FIRST_COLUMN = 46;
+    private static final int FIRST_COLUMN = 45;
 
     private BrakingPart() {}
 

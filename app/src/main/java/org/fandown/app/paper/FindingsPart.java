@@ -123,10 +123,9 @@ final class FindingsPart {
             wheels.computeIfAbsent(Row.reason(finding), r -> new ArrayList<>())
                     .addAll(finding.wheel().map(WheelId::toString).stream().toList());
         }
+        boolean one = wheels.size() == 1;
         wheels.forEach(
-                (reason, at) ->
-                        cell.text(
-                                String.join(" ", at) + (at.isEmpty() ? "" : ": ") + reason + " "));
+                (reason, at) -> cell.text((one ? "" : String.join(" ", at) + ": ") + reason + " "));
         ruleText(row).ifPresent(words -> cell.text("Rule: " + words + " "));
         String advice = row.findings().get(0).why().advice();
         if (!advice.isEmpty()) {

@@ -64,7 +64,7 @@ final class ReportPage {
         footer(body);
         HeadPart.print(body, judgement);
         IdentityPart.print(body, inspection, required);
-        panels(body);
+        panels(body, density);
         FindingsPart.print(body, rows, sources);
         ListsPart.print(body, rows, sources);
         extras(body);
@@ -81,10 +81,10 @@ final class ReportPage {
         foot.text(" \u00b7 the same content for machines: attached file inspection.json");
     }
 
-    private void panels(Tag body) {
+    private void panels(Tag body, Density density) {
         Tag row = body.add("table", "panels").columns(List.of(58, 42)).add("tr");
         Tag axles = row.add("td", "axles");
-        AxlesPart.print(axles, judgement);
+        AxlesPart.print(axles, judgement, density);
         Tag side = row.add("td", "side");
         DefectsPart.print(side, judgement);
         // The estimate goes where there is more room.

@@ -28,6 +28,7 @@ record Row(Ruling ruling, Status status, List<Finding> findings) {
                     Status.NOT_CHECKED,
                     Status.MET,
                     Status.NOT_APPLICABLE);
+    private static final int MANY = 2;
     private static final String RULE_TEXT = " Rule: ";
 
     /** The rows of a judgement: what decides before what does not, the worst first. */
@@ -84,6 +85,9 @@ record Row(Ruling ruling, Status status, List<Finding> findings) {
     /** The wheels, {@code 2L 3R}, or axles where ends are compared; empty for the vehicle. */
     String where() {
         boolean axles = kind() == CheckKind.AXLE_MATCH;
+        if (!axles && findings.size() > MANY && findings.size() == ruling.wheels().size()) {
+            return "all " + findings.size() + " wheels";
+        }
         List<String> places =
                 findings.stream()
                         .flatMap(finding -> finding.wheel().stream())

@@ -2,6 +2,8 @@ package org.fandown.app.paper;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiConsumer;
+import java.util.stream.Stream;
 import org.fandown.check.Check;
 import org.fandown.check.ReportItem;
 import org.fandown.evidence.Report;
@@ -33,15 +35,22 @@ final class SignaturePart {
 
     private void print(Tag page) {
         List<Block> blocks =
-                java.util.stream.Stream.of(Optional.of(inspector()), driver(), repairs(), review())
+                Stream.of(Optional.of(inspector()), driver(), repairs(), review())
                         .flatMap(Optional::stream)
                         .toList();
         Tag together = page.add("div", "together");
         together.add("h2").text("Statements and signatures");
         Tag table = together.add("table", blocks.size() == 1 ? "signatures one" : "signatures");
         table.columns(WIDTHS.get(blocks.size() - 1));
+        row(table, blocks, SignaturePart::statement);
+        row(table, blocks, (cell, block) -> line(cell, "Name in capitals", block.name()));
+        row(table, blocks, SignaturePart::sign);
+    }
+
+    /** One row for all blocks, so that their lines stand side by side. */
+    private static void row(Tag table, List<Block> blocks, BiConsumer<Tag, Block> part) {
         Tag row = table.add("tr");
-        blocks.forEach(block -> block(row.add("td"), block));
+        blocks.forEach(block -> part.accept(row.add("td"), block));
     }
 
     private Block inspector() {
@@ -114,10 +123,12 @@ final class SignaturePart {
         return report.holds(entry) ? "The file notes this as signed." : "";
     }
 
-    private static void block(Tag cell, Block block) {
+    private static void statement(Tag cell, Block block) {
         cell.add("div", "strong").text(block.who());
         cell.add("div", "statement").text(block.statement());
-        line(cell, "Name in capitals", block.name());
+    }
+
+    private static void sign(Tag cell, Block block) {
         Tag row = cell.add("table", "pen").columns(List.of(60, 40)).add("tr");
         line(row.add("td"), "Signature", "");
         line(row.add("td"), "Date and time", "");

@@ -126,9 +126,12 @@ final class SmallPrintPart {
     }
 
     private void assumptions(BrakingSummary summary) {
-        columns.add(
-                "The estimate of braking assumes: ",
-                String.join("; ", summary.assumptions()) + ".");
+        List<String> parts = new ArrayList<>();
+        for (String assumption : summary.assumptions()) {
+            boolean last = parts.size() + 1 == summary.assumptions().size();
+            parts.add(assumption + (last ? "." : ";"));
+        }
+        columns.add("The estimate of braking assumes: ", parts);
     }
 
     private void sources() {
