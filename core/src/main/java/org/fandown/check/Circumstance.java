@@ -33,6 +33,7 @@ public enum Circumstance {
     SPEED("road speed", Dimension.SPEED);
 
     private final String title;
+    private final String id;
 
     @SuppressWarnings("ImmutableEnumChecker") // always List.of
     private final List<String> states;
@@ -41,12 +42,14 @@ public enum Circumstance {
 
     Circumstance(String title, List<String> states) {
         this.title = title;
+        this.id = Names.kebab(this);
         this.states = states;
         this.dimension = null;
     }
 
     Circumstance(String title, Dimension dimension) {
         this.title = title;
+        this.id = Names.kebab(this);
         this.states = List.of();
         this.dimension = dimension;
     }
@@ -68,7 +71,7 @@ public enum Circumstance {
 
     /** The text form, lower case with hyphens. */
     public String id() {
-        return Names.kebab(this);
+        return id;
     }
 
     /** Whether a noted state satisfies a demanded one: an idling engine is a running engine. */

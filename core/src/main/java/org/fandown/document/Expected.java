@@ -2,6 +2,7 @@ package org.fandown.document;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.fandown.units.Decimals;
 import org.fandown.units.Dimension;
@@ -12,6 +13,10 @@ final class Expected {
     private static final int DECIMALS = 6;
 
     private Expected() {}
+
+    static String oneOf(Map<String, ?> choices) {
+        return String.join(", ", choices.keySet());
+    }
 
     static String quantity(Set<Dimension> dimensions) {
         List<String> phrases = new ArrayList<>();

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import org.fandown.units.Dimension;
 import org.fandown.units.Quantity;
 
@@ -105,7 +106,7 @@ public final class Fields {
 
     /** Reads one of several names; see {@link Values#choice(Node, Map)}. */
     public <T> T choice(String key, Map<String, T> choices) {
-        return Values.choice(need(key, String.join(", ", choices.keySet())), choices);
+        return Values.choice(need(key, () -> Expected.oneOf(choices)), choices);
     }
 
     /** Reads one of several names, if the key is there. */
@@ -115,12 +116,12 @@ public final class Fields {
 
     /** Reads the name of a constant; see {@link Values#choice(Node, Enum[])}. */
     public <E extends Enum<E>> E choice(String key, E[] constants) {
-        return choice(key, Names.byKebab(constants));
+        return Values.choice(need(key, () -> Expected.oneOf(Names.byKebab(constants))), constants);
     }
 
     /** Reads the name of a constant, if the key is there. */
     public <E extends Enum<E>> Optional<E> optionalChoice(String key, E[] constants) {
-        return optionalChoice(key, Names.byKebab(constants));
+        return optional(key, node -> Values.choice(node, constants));
     }
 
     /** Reads a quantity of one dimension; see {@link Values#quantity(Node, Dimension)}. */
@@ -130,7 +131,7 @@ public final class Fields {
 
     /** Reads a quantity of one of several dimensions. */
     public Quantity quantity(String key, Set<Dimension> dimensions) {
-        return Values.quantity(need(key, Expected.quantity(dimensions)), dimensions);
+        return Values.quantity(need(key, () -> Expected.quantity(dimensions)), dimensions);
     }
 
     /** Reads a quantity of one dimension, if the key is there. */
@@ -140,7 +141,7 @@ public final class Fields {
 
     /** Reads a whole number; see {@link Values#integer}. */
     public int integer(String key, int min, int max) {
-        return Values.integer(need(key, Expected.integer(min, max)), min, max);
+        return Values.integer(need(key, () -> Expected.integer(min, max)), min, max);
     }
 
     /** Reads a whole number, if the key is there. */
@@ -150,7 +151,7 @@ public final class Fields {
 
     /** Reads a number without a unit; see {@link Values#number}. */
     public double number(String key, double min, double max) {
-        return Values.number(need(key, Expected.number(min, max)), min, max);
+        return Values.number(need(key, () -> Expected.number(min, max)), min, max);
     }
 
     /** Reads a number without a unit, if the key is there. */
@@ -225,7 +226,10 @@ public final class Fields {
 
     /** Reads one value, or a list of values, as a list. */
     public <T> List<T> oneOrMore(String key, String allowed, Function<Node, T> reader) {
-        Node node = need(key, allowed);
+        return oneOrMore(need(key, allowed), reader);
+    }
+
+    private static <T> List<T> oneOrMore(Node node, Function<Node, T> reader) {
         return node instanceof ListNode list
                 ? list.items().stream().map(reader).toList()
                 : List.of(reader.apply(node));
@@ -233,9 +237,11 @@ public final class Fields {
 
     /** Reads one quantity or a list of quantities of one dimension; at least one. */
     public List<Quantity> quantities(String key, Dimension dimension) {
-        String allowed = Expected.quantity(Set.of(dimension));
-        List<Quantity> found = oneOrMore(key, allowed, n -> Values.quantity(n, dimension));
+        Set<Dimension> dimensions = Set.of(dimension);
+        Node node = need(key, () -> Expected.quantity(dimensions));
+        List<Quantity> found = oneOrMore(node, n -> Values.quantity(n, dimensions));
         if (found.isEmpty()) {
+            String allowed = Expected.quantity(dimensions);
             throw refuse(key, "the list is empty", allowed, "write at least one");
         }
         return found;
@@ -324,7 +330,12 @@ public final class Fields {
     }
 
     private Node need(String key, String allowed) {
-        return optionalNode(key).orElseThrow(() -> missing(key, allowed));
+        return need(key, () -> allowed);
+    }
+
+    /** The words for what is allowed are put together only for a refusal. */
+    private Node need(String key, Supplier<String> allowed) {
+        return optionalNode(key).orElseThrow(() -> missing(key, allowed.get()));
     }
 
     /**

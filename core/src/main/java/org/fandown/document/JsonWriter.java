@@ -6,6 +6,7 @@ import java.util.Map;
 /** Writes one document as JSON. */
 final class JsonWriter {
     private static final String HEX = "0123456789abcdef";
+    private static final char DELETE = 0x7f;
 
     private final StringBuilder out = new StringBuilder();
     private final boolean pretty;
@@ -75,26 +76,30 @@ final class JsonWriter {
 
     private void text(String text) {
         out.append('"');
+        int written = 0;
         for (int i = 0; i < text.length(); i++) {
-            character(text.charAt(i));
+            char c = text.charAt(i);
+            if (isEscaped(c)) {
+                out.append(text, written, i);
+                escape(c);
+                written = i + 1;
+            }
         }
-        out.append('"');
+        out.append(text, written, text.length()).append('"');
     }
 
-    private void character(char c) {
+    private static boolean isEscaped(char c) {
+        return c < ' ' || c == '"' || c == '\\' || c == DELETE;
+    }
+
+    private void escape(char c) {
         switch (c) {
             case '"' -> out.append("\\\"");
             case '\\' -> out.append("\\\\");
             case '\n' -> out.append("\\n");
             case '\r' -> out.append("\\r");
             case '\t' -> out.append("\\t");
-            default -> {
-                if (c < ' ' || c == 0x7f) {
-                    out.append("\\u00").append(HEX.charAt(c >> 4)).append(HEX.charAt(c & 15));
-                } else {
-                    out.append(c);
-                }
-            }
+            default -> out.append("\\u00").append(HEX.charAt(c >> 4)).append(HEX.charAt(c & 15));
         }
     }
 }

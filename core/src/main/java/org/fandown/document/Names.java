@@ -14,15 +14,29 @@ public final class Names {
      * @return for example {@code not-met}
      */
     public static String kebab(Enum<?> constant) {
-        StringBuilder name = new StringBuilder();
-        for (char c : constant.name().toCharArray()) {
-            if (c == '_') {
-                name.append('-');
-            } else {
-                name.append(c >= 'A' && c <= 'Z' ? (char) (c + ('a' - 'A')) : c);
-            }
+        StringBuilder name = new StringBuilder(constant.name());
+        for (int i = 0; i < name.length(); i++) {
+            name.setCharAt(i, kebab(name.charAt(i)));
         }
         return name.toString();
+    }
+
+    /** Says whether a text is the name of a constant, without making that name. */
+    static boolean isKebab(Enum<?> constant, String text) {
+        String name = constant.name();
+        if (name.length() != text.length()) {
+            return false;
+        }
+        for (int i = 0; i < name.length(); i++) {
+            if (kebab(name.charAt(i)) != text.charAt(i)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static char kebab(char c) {
+        return c == '_' ? '-' : c >= 'A' && c <= 'Z' ? (char) (c + ('a' - 'A')) : c;
     }
 
     /**

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import org.fandown.document.ScalarNode.Kind;
 import org.fandown.units.Decimals;
 import org.fandown.units.Dimension;
@@ -47,11 +48,11 @@ public final class Values {
      * @throws DocumentException if the node is no such name
      */
     public static <T> T choice(Node node, Map<String, T> choices) {
-        String allowed = String.join(", ", choices.keySet());
-        String name = scalar(node, allowed).text();
+        String name = scalar(node, () -> Expected.oneOf(choices)).text();
         T choice = choices.get(name);
         if (choice == null) {
             String step = Nearest.advice(name, choices.keySet(), "take one of these names");
+            String allowed = Expected.oneOf(choices);
             throw refuse(node, "this is not one of the names known here", allowed, step);
         }
         return choice;
@@ -67,6 +68,13 @@ public final class Values {
      * @throws DocumentException if the node is no such name
      */
     public static <E extends Enum<E>> E choice(Node node, E[] constants) {
+        if (node instanceof ScalarNode scalar) {
+            for (E constant : constants) {
+                if (Names.isKebab(constant, scalar.text())) {
+                    return constant;
+                }
+            }
+        }
         return choice(node, Names.byKebab(constants));
     }
 
@@ -91,7 +99,7 @@ public final class Values {
      * @throws DocumentException if the node is no quantity of such a dimension
      */
     public static Quantity quantity(Node node, Set<Dimension> dimensions) {
-        String text = scalar(node, Expected.quantity(dimensions)).text();
+        String text = scalar(node, () -> Expected.quantity(dimensions)).text();
         try {
             return Quantity.parse(text, dimensions);
         } catch (QuantityFormatException e) {
@@ -109,8 +117,7 @@ public final class Values {
      * @throws DocumentException if the node is no whole number in that range
      */
     public static int integer(Node node, int min, int max) {
-        String allowed = Expected.integer(min, max);
-        ScalarNode scalar = scalar(node, allowed);
+        ScalarNode scalar = scalar(node, () -> Expected.integer(min, max));
         String text = scalar.text();
         int start = text.startsWith("-") ? 1 : 0;
         boolean whole =
@@ -118,10 +125,12 @@ public final class Values {
                         && Texts.digits(text, start) == text.length()
                         && text.length() <= MAX_INTEGER_DIGITS;
         if (!whole) {
+            String allowed = Expected.integer(min, max);
             throw refuse(node, "this is not a whole number", allowed, "write digits only");
         }
         long number = Long.parseLong(text);
         if (number < min || number > max) {
+            String allowed = Expected.integer(min, max);
             throw refuse(node, "the number is out of range", allowed, "correct the number");
         }
         return (int) number;
@@ -137,14 +146,15 @@ public final class Values {
      * @throws DocumentException if the node is no plain decimal in that range
      */
     public static double number(Node node, double min, double max) {
-        String allowed = Expected.number(min, max);
-        ScalarNode scalar = scalar(node, allowed);
+        ScalarNode scalar = scalar(node, () -> Expected.number(min, max));
         if (scalar.kind() != Kind.NUMBER || !Decimals.isDecimal(scalar.text())) {
             String step = "write digits with a point, without unit, quotes or exponent";
+            String allowed = Expected.number(min, max);
             throw refuse(node, "this is not a plain number", allowed, step);
         }
         double number = Decimals.parse(scalar.text());
         if (!(number >= min && number <= max)) {
+            String allowed = Expected.number(min, max);
             throw refuse(node, "the number is out of range", allowed, "correct the number");
         }
         return number;
@@ -230,10 +240,15 @@ public final class Values {
     }
 
     private static ScalarNode scalar(Node node, String allowed) {
+        return scalar(node, () -> allowed);
+    }
+
+    /** The words for what is allowed are put together only for a refusal. */
+    private static ScalarNode scalar(Node node, Supplier<String> allowed) {
         if (node instanceof ScalarNode scalar && scalar.kind() != Kind.NOTHING) {
             return scalar;
         }
-        throw wrongShape(node, allowed);
+        throw wrongShape(node, allowed.get());
     }
 
     private static <T> T calendar(
