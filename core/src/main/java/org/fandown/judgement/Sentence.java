@@ -1,125 +1,27 @@
 package org.fandown.judgement;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import org.fandown.check.Check;
 import org.fandown.check.Severity;
-import org.fandown.evidence.PartReading;
-import org.fandown.evidence.PartReading.Found;
-import org.fandown.evidence.Reading;
-import org.fandown.evidence.WheelReading;
-import org.fandown.rulebook.Limit;
 import org.fandown.rulebook.Standing;
 
-/** From findings to defects and the verdict. */
+/** From findings and defects to the verdict. */
 final class Sentence {
-    private final Case before;
     private final List<Finding> findings;
-    private final List<Defect> defects = new ArrayList<>();
+    private final List<Defect> defects;
 
-    private Sentence(Case before, List<Finding> findings) {
-        this.before = before;
+    private Sentence(List<Finding> findings, List<Defect> defects) {
         this.findings = findings;
+        this.defects = defects;
     }
 
     static Judgement pass(Case before, List<Finding> findings) {
-        return new Sentence(before, findings).pass();
-    }
-
-    private Judgement pass() {
-        for (Finding finding : findings) {
-            if (finding.status() == Status.NOT_MET
-                    && finding.ruling().rule().weight().standing() == Standing.REQUIRED) {
-                defects.add(defect(finding));
-            }
-        }
-        for (PartReading part : before.inspection().parts().values()) {
-            for (Found found : part.found()) {
-                unruled(part, found);
-            }
-        }
-        for (WheelReading wheel : before.inspection().wheels().values()) {
-            for (String text : wheel.defects()) {
-                defects.add(seenAtWheel(wheel, text));
-            }
-        }
-        unruledAnswers();
+        List<Defect> defects = Defects.of(before, findings);
         List<String> because = new ArrayList<>();
-        Verdict verdict = verdict(because);
+        Verdict verdict = new Sentence(findings, defects).verdict(because);
         return new Judgement(
                 before.inspection(), before.rules(), findings, defects, verdict, because);
-    }
-
-    private static Defect defect(Finding finding) {
-        String component =
-                finding.ruling().limit() instanceof Limit.Absent absent
-                        ? absent.on().id()
-                        : finding.ruling().rule().check().id();
-        return new Defect(
-                component,
-                finding.wheel(),
-                Optional.of(finding.ruling().rule().weight().severity()),
-                Optional.of(finding.ruling().rule()),
-                finding.ruling().rule().title());
-    }
-
-    private static Defect seenAtWheel(WheelReading wheel, String text) {
-        return new Defect(
-                "service-brakes",
-                Optional.of(wheel.wheel()),
-                Optional.of(Severity.MAJOR),
-                Optional.empty(),
-                text.replace('-', ' '));
-    }
-
-    /** A condition the person found and the place has no rule for. */
-    private void unruled(PartReading part, Found found) {
-        if (!isRuled(part, found)) {
-            defects.add(
-                    new Defect(
-                            part.part().id(),
-                            Optional.empty(),
-                            found.severity(),
-                            Optional.empty(),
-                            found.condition().replace('-', ' ')
-                                    + (found.note().isEmpty() ? "" : ": " + found.note())));
-        }
-    }
-
-    private boolean isRuled(PartReading part, Found found) {
-        for (Finding finding : findings) {
-            if (finding.ruling().limit() instanceof Limit.Absent absent
-                    && absent.on() == part.part()
-                    && absent.condition().equals(found.condition())
-                    && finding.decides()) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    /** Each no to a check that no rule of the place judges. */
-    private void unruledAnswers() {
-        Set<Check> judged = EnumSet.noneOf(Check.class);
-        for (Finding finding : findings) {
-            judged.add(finding.ruling().rule().check());
-        }
-        for (Reading reading : before.inspection().readings().values()) {
-            if (reading instanceof Reading.Answer answer
-                    && !answer.yes()
-                    && !judged.contains(answer.check())) {
-                defects.add(
-                        new Defect(
-                                answer.check().id(),
-                                Optional.empty(),
-                                Optional.empty(),
-                                Optional.empty(),
-                                answer.check().title() + ": no"));
-            }
-        }
     }
 
     private Verdict verdict(List<String> because) {
