@@ -7,6 +7,7 @@ import org.fandown.judgement.Judgement;
 import org.fandown.rulebook.Limit;
 import org.fandown.rulebook.Limit.TermSense;
 import org.fandown.rulebook.Ruling;
+import org.fandown.rulebook.Standing;
 
 /** Dates that follow from the moment of an inspection: valid until, kept until, handed in by. */
 public final class FollowingDates {
@@ -25,7 +26,7 @@ public final class FollowingDates {
     public static List<Following> of(Judgement judgement) {
         List<Following> dates = new ArrayList<>();
         for (Ruling ruling : judgement.rules().rulings()) {
-            if (ruling.limit() instanceof Limit.Duty duty && concernsReport(ruling)) {
+            if (ruling.limit() instanceof Limit.Duty duty && isDue(ruling)) {
                 duty.term()
                         .ifPresent(
                                 term ->
@@ -41,6 +42,12 @@ public final class FollowingDates {
             }
         }
         return dates;
+    }
+
+    /** Whether a date for the report follows; from what is no longer law none does. */
+    private static boolean isDue(Ruling ruling) {
+        return ruling.rule().weight().standing() != Standing.HISTORIC
+                && concernsReport(ruling);
     }
 
     private static boolean concernsReport(Ruling ruling) {
