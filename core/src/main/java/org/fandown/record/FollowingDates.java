@@ -46,8 +46,7 @@ public final class FollowingDates {
 
     /** Whether a date for the report follows; from what is no longer law none does. */
     private static boolean isDue(Ruling ruling) {
-        return ruling.rule().weight().standing() != Standing.HISTORIC
-                && concernsReport(ruling);
+        return ruling.rule().weight().standing() != Standing.HISTORIC && concernsReport(ruling);
     }
 
     private static boolean concernsReport(Ruling ruling) {

@@ -43,7 +43,9 @@ class JudgeTest {
     void reading_on_which_unsettled_sources_disagree_is_undetermined_with_both_reasons() {
         Trial trial =
                 Trial.of(
-                        Packs.of(warningRule("xa.applied", "60 psi", ""), rival("xa.rival", "55 psi")),
+                        Packs.of(
+                                warningRule("xa.applied", "60 psi", ""),
+                                rival("xa.rival", "55 psi")),
                         Trucks.TRUCK,
                         EXACT + warning("57 psi"));
 
@@ -139,18 +141,14 @@ class JudgeTest {
     void inspection_of_a_place_without_a_pack_is_refused() {
         assertThatIllegalArgumentException()
                 .isThrownBy(
-                        () ->
-                                Trial.of(
-                                        Packs.of(ABOUT),
-                                        Trial.inspection("XB", Trucks.TRUCK, "")))
+                        () -> Trial.of(Packs.of(ABOUT), Trial.inspection("XB", Trucks.TRUCK, "")))
                 .withMessageContaining("XB");
     }
 
     @Test
     void historic_rules_and_duties_are_not_judged() {
         String historic = warningRule("xa.old", "70 psi", ", 'standing': 'historic'");
-        String duty =
-                rule("xa.keep", "report-retention", "'limit': {'duty': 'Keep the report.'}");
+        String duty = rule("xa.keep", "report-retention", "'limit': {'duty': 'Keep the report.'}");
 
         assertThat(
                         Trial.of(Packs.of(historic, duty), Trucks.TRUCK, warning("20 psi"))

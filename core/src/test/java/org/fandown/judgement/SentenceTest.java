@@ -68,8 +68,10 @@ class SentenceTest {
     @Test
     void major_condition_that_the_place_has_no_rule_for_is_not_fit_by_the_person_s_word() {
         Trial trial =
-                withParts("", "'tires': {'condition': 'cord-showing', 'severity': 'major', 'note':"
-                        + " 'left rear'}");
+                withParts(
+                        "",
+                        "'tires': {'condition': 'cord-showing', 'severity': 'major', 'note':"
+                                + " 'left rear'}");
 
         assertThat(trial.verdict()).isEqualTo(Verdict.NOT_FIT_TO_MOVE);
         assertThat(trial.because()).containsExactly("Major defect: cord showing: left rear");
@@ -92,7 +94,8 @@ class SentenceTest {
 
     @Test
     void nothing_that_is_open_is_told_beside_a_major_defect() {
-        Trial trial = Trial.of(
+        Trial trial =
+                Trial.of(
                         Packs.of(CUT_OUT, tug(""), asked()),
                         Trucks.TRUCK,
                         "'readings': {" + CUT_OUT_NOTED + ", 'coupling-tug': 'no'}");
@@ -114,8 +117,7 @@ class SentenceTest {
 
     @Test
     void minor_condition_by_the_person_s_word_leaves_the_vehicle_fit() {
-        Trial trial =
-                withParts("", "'horn': {'condition': 'weak', 'severity': 'minor'}");
+        Trial trial = withParts("", "'horn': {'condition': 'weak', 'severity': 'minor'}");
 
         assertThat(trial.verdict()).isEqualTo(Verdict.FIT_TO_MOVE);
         assertThat(trial.defects()).hasSize(1);
@@ -156,7 +158,9 @@ class SentenceTest {
                         "component-condition",
                         "'limit': {'absent': 'weak', 'on': 'horn'}, 'standing': 'advisory'");
 
-        assertThat(withParts(advice, "'horn': {'condition': 'weak', 'severity': 'major'}").verdict())
+        assertThat(
+                        withParts(advice, "'horn': {'condition': 'weak', 'severity': 'major'}")
+                                .verdict())
                 .isEqualTo(Verdict.NOT_FIT_TO_MOVE);
     }
 
@@ -277,7 +281,9 @@ class SentenceTest {
                                         "'title': 'Free stroke', 'limit': {'at-most': '3/4 in'},"
                                                 + " 'evidence': 'if-observed'")),
                         Trucks.TRUCK,
-                        "'readings': {" + CUT_OUT_NOTED + "}, 'wheels': {'2R': {'free': '3/4 in'}}");
+                        "'readings': {"
+                                + CUT_OUT_NOTED
+                                + "}, 'wheels': {'2R': {'free': '3/4 in'}}");
 
         assertThat(trial.because()).containsExactly("Free stroke (2R): undetermined");
     }
@@ -336,7 +342,8 @@ class SentenceTest {
                         "build-up",
                         "'window': {'from': '85 psi', 'to': '100 psi'}, 'limit': {'at-most': '2"
                                 + " min'}, 'severity': 'minor', 'title': 'Build-up'");
-        String reading = "'readings': {'build-up': {'from': '85 psi', 'to': '100 psi', 'time': '%s'}}";
+        String reading =
+                "'readings': {'build-up': {'from': '85 psi', 'to': '100 psi', 'time': '%s'}}";
 
         assertThat(Trial.of(rule, reading.formatted("60 s")).verdict())
                 .isEqualTo(Verdict.FIT_TO_MOVE);
@@ -357,7 +364,10 @@ class SentenceTest {
         return Trial.of(
                 rule.isEmpty() ? Packs.of(CUT_OUT) : Packs.of(CUT_OUT, rule),
                 Trucks.TRUCK,
-                "'readings': {" + CUT_OUT_NOTED + (readings.isEmpty() ? "" : ", " + readings) + "}");
+                "'readings': {"
+                        + CUT_OUT_NOTED
+                        + (readings.isEmpty() ? "" : ", " + readings)
+                        + "}");
     }
 
     private static Trial withParts(String rule, String parts) {
@@ -369,7 +379,9 @@ class SentenceTest {
 
     private static String tug(String keys) {
         return rule(
-                "xa.tug", "coupling-tug", "'limit': {'is': 'yes'}" + (keys.isEmpty() ? "" : ", ") + keys);
+                "xa.tug",
+                "coupling-tug",
+                "'limit': {'is': 'yes'}" + (keys.isEmpty() ? "" : ", ") + keys);
     }
 
     private static String asked() {

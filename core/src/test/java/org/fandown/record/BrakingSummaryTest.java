@@ -25,9 +25,7 @@ class BrakingSummaryTest {
     void states_go_from_cold_to_hot_and_assumptions_are_listed() {
         BrakingSummary summary = summary("1 in", "1 in", "1 1/2 in", "1 1/2 in");
 
-        assertThat(summary.lines().stream().map(Line::drums).distinct())
-                .first()
-                .isEqualTo("cold");
+        assertThat(summary.lines().stream().map(Line::drums).distinct()).first().isEqualTo("cold");
         assertThat(summary.lines().stream().map(Line::drums).distinct().count()).isGreaterThan(1);
         assertThat(summary.assumptions()).isNotEmpty().doesNotContain("");
     }
@@ -67,7 +65,8 @@ class BrakingSummaryTest {
 
     @Test
     void vehicle_of_unknown_mass_has_no_stop_and_the_reason_is_told() {
-        String massless = Trucks.vehicle(Trucks.unit("truck", "U3", "", Trucks.STEER, Trucks.DRIVE));
+        String massless =
+                Trucks.vehicle(Trucks.unit("truck", "U3", "", Trucks.STEER, Trucks.DRIVE));
         BrakingSummary summary =
                 BrakingSummary.of(estimate(massless, "1 in", "1 in"), Optional.empty());
         Line stop = line(summary, "cold", STOP).orElseThrow();
@@ -116,8 +115,7 @@ class BrakingSummaryTest {
             text.append(i == 0 ? "" : ", ").append("'").append(wheels.get(i));
             text.append("': {'applied': '").append(strokes[i]).append("'}");
         }
-        return MeasuredStrokes.estimate(
-                        Trial.inspection("XA", vehicle, "'wheels': {" + text + "}"))
+        return MeasuredStrokes.estimate(Trial.inspection("XA", vehicle, "'wheels': {" + text + "}"))
                 .orElseThrow();
     }
 

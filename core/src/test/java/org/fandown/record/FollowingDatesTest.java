@@ -35,7 +35,8 @@ class FollowingDatesTest {
     void dates_follow_from_the_moment_of_the_inspection_in_the_order_of_the_rules() {
         List<Following> dates = dates("2026-08-31T07:30:00-05:00", KEPT, HANDED_IN, VALID);
 
-        assertThat(dates).extracting(Following::sense)
+        assertThat(dates)
+                .extracting(Following::sense)
                 .containsExactly(TermSense.LASTS, TermSense.KEEP, TermSense.WITHIN);
         assertThat(dates)
                 .extracting(Following::until)
