@@ -25,7 +25,6 @@ final class BuildUpJudge {
     static Finding judge(Case before, Ruling ruling, Reading.Span span) {
         Rule.Window window = ruling.rule().method().window().orElseThrow();
         Unit pressure = span.first().pressure().unit();
-        Unit clock = span.first().time().unit();
         Bounds ends = Bounds.in(before, pressure, span.at());
         double from = window.from().map(ends::value).orElse(0.0);
         double to = ends.value(window.to());
@@ -35,17 +34,24 @@ final class BuildUpJudge {
                     Status.UNDETERMINED,
                     Why.of(() -> "The window needs " + ends.missing().get() + "."));
         }
+        return judge(before, ruling, span, from, to);
+    }
+
+    private static Finding judge(
+            Case before, Ruling ruling, Reading.Span span, double from, double to) {
         double first = span.first().pressure().value();
         double last = span.last().pressure().value();
-        double near = Quantity.of(NEAR_PSI, Unit.PSI).valueIn(pressure);
+        double near = Quantity.of(NEAR_PSI, Unit.PSI).valueIn(span.first().pressure().unit());
         boolean sameEnds = Math.abs(first - from) <= near && Math.abs(last - to) <= near;
-        if (span.samples().size() == 2 && sameEnds) {
+        boolean twoReadings = span.samples().size() == 2;
+        if (twoReadings && sameEnds) {
             return scaled(before, ruling, span, to - from);
         }
         if (first > from + SLACK || last < to - SLACK) {
-            return narrower(ruling, span, window);
+            return narrower(ruling, span);
         }
-        if (span.samples().size() == 2) {
+        Unit clock = span.first().time().unit();
+        if (twoReadings) {
             return wider(before, ruling, span, clock);
         }
         double time = crossing(span.samples(), to, clock) - crossing(span.samples(), from, clock);
@@ -88,7 +94,8 @@ final class BuildUpJudge {
         return samples.get(samples.size() - 1).time().valueIn(clock);
     }
 
-    private static Finding narrower(Ruling ruling, Reading.Span span, Rule.Window window) {
+    private static Finding narrower(Ruling ruling, Reading.Span span) {
+        Rule.Window window = ruling.rule().method().window().orElseThrow();
         return Finding.of(
                 ruling,
                 Status.SPOILED,

@@ -59,22 +59,23 @@ final class CountJudge {
                 status,
                 share,
                 Why.of(
-                        () ->
-                                bad
-                                        + " of "
-                                        + all
-                                        + " brakes beyond the limit"
-                                        + (unknown > 0 ? ", " + unknown + " not known" : "")
-                                        + "; the rule asks for "
-                                        + limit
-                                        + "."
-                                        + (status == Status.NOT_MET
-                                                ? Demanded.sentence(ruling.rule().words())
-                                                : ""),
+                        () -> counted(ruling, status, bad, unknown),
                         () ->
                                 status == Status.UNDETERMINED
                                         ? "Measure the remaining brakes, each as its rule asks."
                                         : ""));
+    }
+
+    private static String counted(Ruling ruling, Status status, int bad, int unknown) {
+        return bad
+                + " of "
+                + ruling.wheels().size()
+                + " brakes beyond the limit"
+                + (unknown > 0 ? ", " + unknown + " not known" : "")
+                + "; the rule asks for "
+                + ruling.limit()
+                + "."
+                + (status == Status.NOT_MET ? Demanded.sentence(ruling.rule().words()) : "");
     }
 
     /** One brake; a stroke that was measured under the wrong circumstances tells nothing. */

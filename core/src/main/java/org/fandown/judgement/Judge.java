@@ -84,7 +84,7 @@ public final class Judge {
     }
 
     /** Adds what one rule says to the findings. */
-    private static void judge(Case before, Ruling ruling, List<Finding> findings) {
+    static void judge(Case before, Ruling ruling, List<Finding> findings) {
         if (ruling.fit().answer() != Fit.Answer.UNKNOWN) {
             asThoughItFits(before, ruling, findings);
         } else if (ruling.decides()) {
@@ -124,57 +124,7 @@ public final class Judge {
         List<Finding> found = new ArrayList<>();
         judge(before, question.ruling(), found);
         for (Finding finding : found) {
-            findings.add(weighed(before, finding, question.rivals()));
+            findings.add(Softening.of(before, finding, question.rivals()));
         }
-    }
-
-    /**
-     * Softens a finding where the text says "about" or where sources that are not settled disagree.
-     */
-    private static Finding weighed(Case before, Finding finding, List<SetAside> rivals) {
-        if (finding.status() == Status.NOT_MET && finding.ruling().rule().weight().approximate()) {
-            return finding.as(
-                    Status.UNDETERMINED,
-                    Why.of(
-                            () ->
-                                    finding.why().reason()
-                                            + " The text says \"about\", so this alone does not fail.",
-                            () -> "Compare with the maker's figure."));
-        }
-        Finding weighed = finding;
-        for (SetAside rival : rivals) {
-            weighed = contested(before, weighed, rival);
-        }
-        return weighed;
-    }
-
-    private static Finding contested(Case before, Finding finding, SetAside other) {
-        List<Finding> rivals = new ArrayList<>();
-        judge(before, other.ruling(), rivals);
-        for (Finding rival : rivals) {
-            boolean sameWheel = rival.wheel().equals(finding.wheel());
-            boolean bothDecided = isDecided(rival.status()) && isDecided(finding.status());
-            if (sameWheel && bothDecided && rival.status() != finding.status()) {
-                return finding.as(
-                        Status.UNDETERMINED,
-                        Why.of(
-                                () ->
-                                        "Sources disagree. "
-                                                + finding.ruling().rule().id()
-                                                + ": "
-                                                + finding.why().reason()
-                                                + " "
-                                                + rival.ruling().rule().id()
-                                                + ": "
-                                                + rival.why().reason(),
-                                () ->
-                                        "Ask the authority which text holds, or the maker for the figure."));
-            }
-        }
-        return finding;
-    }
-
-    private static boolean isDecided(Status status) {
-        return status == Status.MET || status == Status.NOT_MET;
     }
 }

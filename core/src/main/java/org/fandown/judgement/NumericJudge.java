@@ -1,19 +1,17 @@
 package org.fandown.judgement;
 
+import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.fandown.evidence.Circumstances;
 import org.fandown.rulebook.Limit;
 import org.fandown.rulebook.NumericLimit;
 import org.fandown.rulebook.Ruling;
-import org.fandown.units.Decimals;
 import org.fandown.units.Num;
-import org.fandown.units.Quantities;
 import org.fandown.units.Quantity;
 
-/** Compares a measured value with the edges of a rule and finds the words for it. */
+/** Compares a measured value with the edges of a rule. */
 final class NumericJudge {
-    private static final int SHOWN_DECIMALS = 2;
-
     /** In steps: 0.35 s is three and a half steps of 0.1 s, though 0.35 / 0.1 is a hair less. */
     private static final double HALF_SLACK = 1e-9;
 
@@ -40,7 +38,10 @@ final class NumericJudge {
         Status status =
                 Decision.decide(measured.value() - band, measured.value() + band, lower, upper);
         return Finding.of(
-                        ruling, status, measured, why(ruling, status, measured, band, lower, upper))
+                        ruling,
+                        status,
+                        measured,
+                        NumericWords.why(ruling, status, measured, band, lower, upper))
                 .within(lower, upper);
     }
 
@@ -64,70 +65,8 @@ final class NumericJudge {
         return new Measurement(steps * size, raw.unit(), raw.uncertainty());
     }
 
-    private static Why why(
-            Ruling ruling,
-            Status status,
-            Measurement measured,
-            double band,
-            Optional<Edge> lower,
-            Optional<Edge> upper) {
-        return switch (status) {
-            case MET ->
-                    Why.of(
-                            () ->
-                                    "Measured "
-                                            + measured
-                                            + ", limit "
-                                            + shown(ruling, measured, lower, upper)
-                                            + ".");
-            case NOT_MET ->
-                    Why.of(
-                            () ->
-                                    "Measured "
-                                            + measured
-                                            + ", limit "
-                                            + shown(ruling, measured, lower, upper)
-                                            + "."
-                                            + Demanded.sentence(ruling.rule().words()));
-            default ->
-                    Why.of(
-                            () ->
-                                    "Measured "
-                                            + measured
-                                            + ", too close to the limit ("
-                                            + shown(ruling, measured, lower, upper)
-                                            + ") to decide: it may be off by "
-                                            + Decimals.formatShort(band, SHOWN_DECIMALS)
-                                            + " "
-                                            + measured.unit().symbol()
-                                            + ".",
-                            () -> Advice.closer(ruling.rule().check()));
-        };
-    }
-
-    /** The limit as printed, and worked out where it depends on other readings. */
-    private static String shown(
-            Ruling ruling, Measurement measured, Optional<Edge> lower, Optional<Edge> upper) {
-        String printed = ruling.limit().toString();
-        if (!Advice.isWorkedOut(ruling.limit())) {
-            return printed;
-        }
-        StringBuilder text = new StringBuilder(printed).append(", here ");
-        lower.ifPresent(e -> text.append(Quantities.print(tidy(e.value()), measured.unit())));
-        if (lower.isPresent() && upper.isPresent()) {
-            text.append(" to ");
-        }
-        upper.ifPresent(e -> text.append(Quantities.print(tidy(e.value()), measured.unit())));
-        return text.toString();
-    }
-
-    private static double tidy(double value) {
-        return Num.roundTo(value, SHOWN_DECIMALS);
-    }
-
     /** Judges every needle that was read and keeps the one the rule counts. */
-    static Finding needles(
-            Ruling ruling, Case before, java.util.List<Quantity> values, Circumstances at) {
+    static Finding needles(Ruling ruling, Case before, List<Quantity> values, Circumstances at) {
         Finding worst = null;
         for (Quantity value : counted(ruling, values)) {
             Bounds bounds = Bounds.in(before, value.unit(), at);
@@ -138,11 +77,10 @@ final class NumericJudge {
                 worst = finding;
             }
         }
-        return java.util.Objects.requireNonNull(worst);
+        return Objects.requireNonNull(worst);
     }
 
-    private static java.util.List<Quantity> counted(
-            Ruling ruling, java.util.List<Quantity> values) {
+    private static List<Quantity> counted(Ruling ruling, List<Quantity> values) {
         Quantity lowest = values.get(0);
         Quantity highest = values.get(0);
         for (Quantity value : values) {
@@ -150,8 +88,8 @@ final class NumericJudge {
             highest = value.value() > highest.value() ? value : highest;
         }
         return switch (ruling.rule().method().gauge()) {
-            case HIGHEST -> java.util.List.of(highest);
-            case LOWEST -> java.util.List.of(lowest);
+            case HIGHEST -> List.of(highest);
+            case LOWEST -> List.of(lowest);
             case EACH -> values;
         };
     }

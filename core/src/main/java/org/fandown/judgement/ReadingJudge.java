@@ -1,6 +1,7 @@
 package org.fandown.judgement;
 
 import java.util.Optional;
+import org.fandown.check.CheckKind;
 import org.fandown.evidence.Reading;
 import org.fandown.rulebook.EvidenceDemand;
 import org.fandown.rulebook.Rule;
@@ -46,7 +47,7 @@ final class ReadingJudge {
             return value(before, ruling, value);
         }
         if (reading instanceof Reading.Span span) {
-            return ruling.rule().check().kind() == org.fandown.check.CheckKind.BUILD_UP
+            return ruling.rule().check().kind() == CheckKind.BUILD_UP
                     ? BuildUpJudge.judge(before, ruling, span)
                     : AirLossJudge.judge(before, ruling, span);
         }
@@ -78,24 +79,20 @@ final class ReadingJudge {
         Bounds bounds = Bounds.in(before, reached.unit(), value.at());
         double needed = bounds.value(window.get().to());
         if (bounds.missing().isPresent()) {
-            return Optional.of(
-                    Finding.of(
-                            ruling,
-                            Status.UNDETERMINED,
-                            Why.of(
-                                    () ->
-                                            "The end of the test needs "
-                                                    + bounds.missing().get()
-                                                    + ".")));
+            return Optional.of(unknownEnd(ruling, bounds.missing().get()));
         }
-        boolean reachedIt =
-                Decision.decide(
-                                reached.value(),
-                                reached.value(),
-                                Optional.of(new Edge(needed, true)),
-                                Optional.empty())
-                        == Status.MET;
-        return reachedIt ? Optional.empty() : Optional.of(stoppedEarly(ruling, reached));
+        Optional<Edge> least = Optional.of(new Edge(needed, true));
+        double end = reached.value();
+        return Decision.decide(end, end, least, Optional.empty()) == Status.MET
+                ? Optional.empty()
+                : Optional.of(stoppedEarly(ruling, reached));
+    }
+
+    private static Finding unknownEnd(Ruling ruling, String missing) {
+        return Finding.of(
+                ruling,
+                Status.UNDETERMINED,
+                Why.of(() -> "The end of the test needs " + missing + "."));
     }
 
     private static Finding noEnd(Ruling ruling) {

@@ -33,6 +33,12 @@ final class Sentence {
         if (!because.isEmpty()) {
             return Verdict.NOT_FIT_TO_MOVE;
         }
+        open(because);
+        return because.isEmpty() ? Verdict.FIT_TO_MOVE : Verdict.NOT_PROVEN;
+    }
+
+    /** What leaves a vehicle without major defect unproven. */
+    private void open(List<String> because) {
         for (Defect defect : defects) {
             if (defect.severity().isEmpty()) {
                 because.add("Nobody says how bad this is: " + defect.text() + at(defect));
@@ -52,7 +58,6 @@ final class Sentence {
                     "No pressure, air loss or low-air warning was measured against a rule that"
                             + " decides.");
         }
-        return because.isEmpty() ? Verdict.FIT_TO_MOVE : Verdict.NOT_PROVEN;
     }
 
     private boolean isAirProven() {
