@@ -1,21 +1,16 @@
 package org.fandown.app.paper;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.TreeMap;
 import org.fandown.judgement.Judgement;
 import org.fandown.judgement.Status;
 import org.fandown.judgement.StrokeLimits;
-import org.fandown.vehicle.Adjuster;
 import org.fandown.vehicle.Axle;
 import org.fandown.vehicle.AxlePosition;
-import org.fandown.vehicle.Chamber;
 import org.fandown.vehicle.Side;
 import org.fandown.vehicle.Vehicle;
 import org.fandown.vehicle.VehicleUnit;
-import org.fandown.vehicle.WheelEnd;
 import org.fandown.vehicle.WheelId;
 
 /**
@@ -26,16 +21,13 @@ final class AxlesPart {
     private static final double HEADROOM = 1.1;
     private static final int LONGEST_NAME = 30;
 
-    /** Letters that fit the first column, were they of one point; found by trial. */
-    private static final double LETTERS_AT_ONE_POINT = 200;
-
-    private final int lettersOfALine;
+    private final Fittings fittings;
     private final Vehicle vehicle;
     private final TreeMap<WheelId, WheelStroke> strokes = new TreeMap<>();
     private final double scale;
 
     private AxlesPart(Judgement judgement, Density density) {
-        this.lettersOfALine = (int) (LETTERS_AT_ONE_POINT / density.points());
+        this.fittings = new Fittings(density);
         this.vehicle = judgement.inspection().vehicle();
         StrokeLimits limits = StrokeLimits.of(judgement);
         for (WheelId wheel : vehicle.wheels()) {
@@ -92,7 +84,7 @@ final class AxlesPart {
     private void axle(Tag row, Axle axle, int number) {
         Tag name = row.add("td", "name");
         name.add("span", "strong").text(number + " " + position(axle.position()));
-        List<String> fitted = fitted(axle);
+        List<String> fitted = fittings.of(axle);
         fitted.forEach(line -> name.add("div", "minor").text(line));
         WheelStroke left = stroke(number, Side.LEFT);
         WheelStroke right = stroke(number, Side.RIGHT);
@@ -121,52 +113,5 @@ final class AxlesPart {
 
     private static String position(AxlePosition position) {
         return org.fandown.document.Names.kebab(position);
-    }
-
-    /** Chamber, spring brake and adjuster; told for each end where they differ. */
-    private List<String> fitted(Axle axle) {
-        List<String> left = fitted(axle.left());
-        List<String> right = fitted(axle.right());
-        if (left.equals(right)) {
-            return lines("", left);
-        }
-        List<String> both = new ArrayList<>(lines("L ", left));
-        both.addAll(lines("R ", right));
-        return both;
-    }
-
-    /** One line if it is short enough, else two. */
-    private List<String> lines(String side, List<String> fitted) {
-        String line = side + String.join(", ", fitted);
-        return line.length() <= lettersOfALine || fitted.size() < 2
-                ? List.of(line)
-                : List.of(
-                        side + fitted.get(0) + ",",
-                        String.join(", ", fitted.subList(1, fitted.size())));
-    }
-
-    private static List<String> fitted(WheelEnd end) {
-        if (!end.isBraked()) {
-            return List.of("no brake");
-        }
-        List<String> fitted = new ArrayList<>();
-        String brake = org.fandown.document.Names.kebab(end.brake());
-        fitted.add(Clean.cut(end.chamber().map(Chamber::text).orElse(brake), LONGEST_NAME));
-        if (end.springBrake()) {
-            fitted.add("spring");
-        }
-        adjuster(end.adjuster()).ifPresent(fitted::add);
-        return fitted;
-    }
-
-    private static Optional<String> adjuster(Optional<Adjuster> adjuster) {
-        return adjuster.map(
-                kind ->
-                        switch (kind) {
-                            case AUTOMATIC -> "auto";
-                            case MANUAL -> "manual";
-                            case INTERNAL -> "internal";
-                            case NONE -> "no adjuster";
-                        });
     }
 }

@@ -28,7 +28,10 @@ final class Press {
         try (Fonts fonts = new Fonts()) {
             Press press = new Press(content, fonts);
             for (Density density : Density.values()) {
-                Optional<byte[]> page = press.print(density, 1);
+                Optional<byte[]> page =
+                        density.mayHold(ReportPage.letters(ReportPage.of(content, density)))
+                                ? press.print(density, 1)
+                                : Optional.empty();
                 if (page.isPresent()) {
                     return page.get();
                 }

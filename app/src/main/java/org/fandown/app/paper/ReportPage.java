@@ -36,6 +36,11 @@ final class ReportPage {
         return new ReportPage(content).lay(density);
     }
 
+    /** How many letters a page holds. */
+    static int letters(Document page) {
+        return page.getElementsByTagName("body").item(0).getTextContent().length();
+    }
+
     /** What the document calls itself. */
     static String title(Inspection inspection) {
         return "Air-brake inspection report, "
