@@ -30,6 +30,11 @@ public record Circumstances(
         return Collections.unmodifiableMap(copy);
     }
 
+    /** Whether nothing was noted. */
+    public boolean isEmpty() {
+        return states.isEmpty() && quantities.isEmpty();
+    }
+
     /** The noted state, empty if none was noted. */
     public Optional<String> state(Circumstance circumstance) {
         return Optional.ofNullable(states.get(circumstance));

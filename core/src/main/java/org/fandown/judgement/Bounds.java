@@ -117,7 +117,7 @@ final class Bounds {
     }
 
     private double byReservoirRatio(Bound.ByReservoirRatio ratio) {
-        Optional<Double> share = ReservoirVolume.percentOfChambers(before.vehicle().powerUnit());
+        Optional<Double> share = before.groundwork().reservoirPercent(before.vehicle().powerUnit());
         return share.isEmpty()
                 ? lacking("the volume of each reservoir and chamber")
                 : ratio.atMinimum().valueIn(unit)

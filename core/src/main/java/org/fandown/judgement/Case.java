@@ -14,8 +14,14 @@ import org.fandown.vehicle.Vehicle;
  *
  * @param inspection what was written down
  * @param rules the rules in force
+ * @param groundwork what follows from the rules and the vehicle of the inspection
  */
-record Case(Inspection inspection, RulesInForce rules) {
+record Case(Inspection inspection, RulesInForce rules, Groundwork groundwork) {
+
+    /** A case on its own, for which the groundwork is done anew. */
+    static Case of(Inspection inspection, RulesInForce rules) {
+        return new Case(inspection, rules, Groundwork.of(rules, inspection.vehicle()));
+    }
 
     Vehicle vehicle() {
         return inspection.vehicle();

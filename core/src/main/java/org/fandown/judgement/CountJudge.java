@@ -88,7 +88,7 @@ final class CountJudge {
         if (stroke.isEmpty()) {
             return Status.NOT_CHECKED;
         }
-        Optional<Ruling> table = table(before, reading.wheel());
+        Optional<Ruling> table = before.groundwork().strokeRule(reading.wheel());
         boolean spoiled =
                 Demanded.objection(before, ruling, reading.at()).isPresent()
                         || (table.isPresent()
@@ -117,16 +117,6 @@ final class CountJudge {
                         .map(by -> new Edge(allowed.get() + by.in(unit), false))
                         .orElseGet(() -> new Edge(allowed.get(), true));
         return Decision.decide(value - band, value + band, Optional.empty(), Optional.of(edge));
-    }
-
-    /** The nearest rule in force with a table of strokes for the wheel. */
-    private static Optional<Ruling> table(Case before, WheelId wheel) {
-        for (Ruling ruling : before.rules().of(Check.PUSHROD_APPLIED_STROKE)) {
-            if (ruling.limit() instanceof Limit.Strokes && ruling.wheels().contains(wheel)) {
-                return Optional.of(ruling);
-            }
-        }
-        return Optional.empty();
     }
 
     private static StrokeTable strokes(Ruling ruling) {

@@ -21,14 +21,16 @@ final class Demanded {
      * @param at what was noted
      */
     static Optional<Finding> objection(Case before, Ruling ruling, Circumstances at) {
+        boolean asPrinted = before.inspection().conditionsAsPrinted();
+        if (asPrinted && at.isEmpty()) {
+            return Optional.empty();
+        }
         for (Demand demand : ruling.rule().method().demands()) {
             if (isStated(demand, at) && !holds(before, demand, at)) {
                 return Optional.of(spoiled(ruling, demand, at));
             }
         }
-        return before.inspection().conditionsAsPrinted()
-                ? Optional.empty()
-                : unstated(before, ruling, at);
+        return asPrinted ? Optional.empty() : unstated(before, ruling, at);
     }
 
     private static boolean isStated(Demand demand, Circumstances at) {

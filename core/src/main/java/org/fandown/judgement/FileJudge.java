@@ -117,7 +117,7 @@ final class FileJudge {
     }
 
     private static Optional<Finding> reservoirs(Case before, Ruling ruling, VehicleUnit unit) {
-        Optional<Double> percent = ReservoirVolume.percentOfChambers(unit);
+        Optional<Double> percent = before.groundwork().reservoirPercent(unit);
         if (percent.isEmpty()) {
             return unsaid(ruling, "the volume of each reservoir and chamber of unit " + unit.id());
         }

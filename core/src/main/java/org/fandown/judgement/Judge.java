@@ -16,6 +16,8 @@ import org.fandown.rulebook.SetAside;
 public final class Judge {
     private final RulesInForce rules;
     private final List<Question> questions;
+    private final Groundwork groundwork;
+    private final int room;
 
     /**
      * A rule to be judged.
@@ -33,6 +35,8 @@ public final class Judge {
                         .filter(r -> r.rule().weight().standing().isJudged())
                         .map(r -> question(rules, r))
                         .toList();
+        this.groundwork = Groundwork.of(rules, rules.vehicle());
+        this.room = questions.stream().mapToInt(q -> 1 + q.ruling().wheels().size()).sum();
     }
 
     private static Question question(RulesInForce rules, Ruling ruling) {
@@ -71,8 +75,11 @@ public final class Judge {
      * @param inspection an inspection of the vehicle these rules were found for
      */
     public Judgement judge(Inspection inspection) {
-        Case before = new Case(inspection, rules);
-        List<Finding> findings = new ArrayList<>();
+        Case before =
+                inspection.vehicle() == groundwork.vehicle()
+                        ? new Case(inspection, rules, groundwork)
+                        : Case.of(inspection, rules);
+        List<Finding> findings = new ArrayList<>(room);
         for (Question question : questions) {
             if (question.plain()) {
                 judge(before, question.ruling(), findings);

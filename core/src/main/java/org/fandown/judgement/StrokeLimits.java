@@ -29,7 +29,7 @@ public final class StrokeLimits {
 
     /** The limits by which the judgement was made. */
     public static StrokeLimits of(Judgement judgement) {
-        return new StrokeLimits(new Case(judgement.inspection(), judgement.rules()));
+        return new StrokeLimits(Case.of(judgement.inspection(), judgement.rules()));
     }
 
     /**

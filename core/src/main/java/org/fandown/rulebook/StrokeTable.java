@@ -49,7 +49,8 @@ public record StrokeTable(
 
     /** The limit for one chamber, empty if the table does not list it. */
     public Optional<Printed> limit(Family family, String type) {
-        return Optional.ofNullable(limits.getOrDefault(family, Map.of()).get(type));
+        Map<String, Printed> byType = limits.get(family);
+        return byType == null ? Optional.empty() : Optional.ofNullable(byType.get(type));
     }
 
     /** The limit for one chamber, empty if the table does not list it. */

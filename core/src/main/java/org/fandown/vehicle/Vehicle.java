@@ -36,7 +36,13 @@ public record Vehicle(String name, Use use, List<VehicleUnit> units) {
 
     /** Returns the trailers, without the dollies, from front to back. */
     public List<VehicleUnit> trailers() {
-        return units.stream().filter(unit -> unit.kind() == UnitKind.TRAILER).toList();
+        List<VehicleUnit> trailers = new ArrayList<>();
+        for (VehicleUnit unit : units) {
+            if (unit.kind() == UnitKind.TRAILER) {
+                trailers.add(unit);
+            }
+        }
+        return List.copyOf(trailers);
     }
 
     /** Returns all units behind the powered one, from front to back. */
