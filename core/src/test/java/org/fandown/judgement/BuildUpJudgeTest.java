@@ -84,6 +84,14 @@ class BuildUpJudgeTest {
     }
 
     @Test
+    void end_two_psi_off_is_another_span() {
+        Trial trial = Trial.of(RULE, span("85 psi", "102 psi", "125 s"));
+
+        assertThat(trial.status()).isEqualTo(Status.UNDETERMINED);
+        assertThat(trial.reason()).contains("wider span (85 psi to 102 psi)");
+    }
+
+    @Test
     void wider_span_cannot_prove_that_the_window_took_long_enough() {
         String slow =
                 rule(

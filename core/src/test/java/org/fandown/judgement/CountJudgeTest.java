@@ -85,6 +85,55 @@ class CountJudgeTest {
     }
 
     @Test
+    void defect_noted_at_a_wheel_is_no_stroke_over_the_margin() {
+        Finding finding =
+                Trial.of(
+                                Packs.of(STROKES, WELL_OVER),
+                                Trucks.TRUCK,
+                                EXACT
+                                        + "'wheels': {'1L': {'applied': '1 in'}, '1R': {'applied':"
+                                        + " '1 in'}, '2L': {'applied': '1 in', 'defects':"
+                                        + " ['lining-cracked']}, '2R': {'applied': '1 in'}}")
+                        .finding("xa.count");
+
+        assertThat(finding.status()).isEqualTo(Status.MET);
+    }
+
+    @Test
+    void share_itself_is_already_too_much() {
+        String fiveAxles =
+                Trucks.vehicle(
+                        Trucks.unit(
+                                "truck",
+                                "U3",
+                                "",
+                                Trucks.STEER,
+                                Trucks.STEER,
+                                Trucks.DRIVE,
+                                Trucks.DRIVE,
+                                Trucks.DRIVE));
+        StringBuilder wheels = new StringBuilder();
+        for (int axle = 1; axle <= 5; axle++) {
+            wheels.append(
+                    "'%dL': {'applied': '%s'}, ".formatted(axle, axle < 5 ? "1 in" : "2 1/4 in"));
+            wheels.append(
+                    "'%dR': {'applied': '%s'}, ".formatted(axle, axle < 5 ? "1 in" : "2 1/4 in"));
+        }
+        Finding finding =
+                Trial.of(
+                                Packs.of(STROKES, DEFECTIVE),
+                                fiveAxles,
+                                EXACT
+                                        + "'wheels': {"
+                                        + wheels.substring(0, wheels.length() - 2)
+                                        + "}")
+                        .finding("xa.count");
+
+        assertThat(finding.measured()).contains(new Measurement(20, Unit.PERCENT, 0));
+        assertThat(finding.status()).isEqualTo(Status.NOT_MET);
+    }
+
+    @Test
     void unmeasured_brakes_make_the_share_an_interval() {
         Finding open = count(DEFECTIVE, "1 in", "1 in", "1 in", null);
 

@@ -157,6 +157,18 @@ class JudgeTest {
                 .isEmpty();
     }
 
+    @Test
+    void advice_that_may_not_be_meant_is_left_out() {
+        String advice =
+                rule(
+                        "xa.advice",
+                        "low-air-warning",
+                        "'applies': {'seats': {'over': 10}}, 'standing': 'advisory', 'limit':"
+                                + " {'at-least': '60 psi'}");
+
+        assertThat(Trial.of(advice, warning("50 psi")).judgement().findings()).isEmpty();
+    }
+
     private static Trial disputed(String applied, String reading) {
         return Trial.of(
                 Packs.of(applied, rival("xa.rival", "55 psi")),

@@ -47,6 +47,14 @@ class PartsJudgeTest {
     }
 
     @Test
+    void one_part_passed_over_is_enough() {
+        Trial trial = Trial.of(WALK, "'parts': {'service-brakes': 'ok', 'tires': 'ok'}");
+
+        assertThat(trial.status()).isEqualTo(Status.NOT_CHECKED);
+        assertThat(trial.reason()).isEqualTo("Not looked at: Horn.");
+    }
+
+    @Test
     void walk_round_not_made_at_all_is_not_checked_in_the_rule_s_own_words() {
         Trial trial = Trial.of(WALK, "'parts': {'glass': 'ok'}");
 

@@ -306,6 +306,12 @@ class AppliesTest {
                 .isEqualTo("the number of seats");
     }
 
+    @Test
+    void unknown_goes_before_a_yes_in_either_order() {
+        assertThat(fit("'has': 'abs', 'use': 'property'", SILENT)).isEqualTo("whether it has ABS");
+        assertThat(fit("'kinds': ['truck'], 'has': 'abs'", SILENT)).isEqualTo("whether it has ABS");
+    }
+
     // One wheel
 
     @Test

@@ -262,6 +262,24 @@ class ResolutionTest {
     }
 
     @Test
+    void text_that_is_overridden_itself_sets_no_remembered_limit_aside() {
+        RulesInForce rules =
+                inForce(
+                        "XA-ON-YARD7",
+                        pack("XA", remembered("xa.heard", "")),
+                        child("XA-ON", "XA", CUT_OUT_OF_ON),
+                        child(
+                                "XA-ON-YARD7",
+                                "XA-ON",
+                                remembered(
+                                        "xa-on-yard7.heard",
+                                        "'overrides': ['xa-on.governor-cut-out'], 'why':"
+                                                + " 'Newer.',")));
+
+        assertThat(ids(rules)).containsExactly("xa-on-yard7.heard", "xa.heard");
+    }
+
+    @Test
     void custom_of_the_trade_is_no_text_and_sets_nothing_aside() {
         String custom =
                 rule(
