@@ -75,10 +75,7 @@ public final class Judge {
      * @param inspection an inspection of the vehicle these rules were found for
      */
     public Judgement judge(Inspection inspection) {
-        Case before =
-                inspection.vehicle() == groundwork.vehicle()
-                        ? new Case(inspection, rules, groundwork)
-                        : Case.of(inspection, rules);
+        Case before = caseOf(inspection);
         List<Finding> findings = new ArrayList<>(room);
         for (Question question : questions) {
             if (question.plain()) {
@@ -88,6 +85,13 @@ public final class Judge {
             }
         }
         return Sentence.pass(before, findings);
+    }
+
+    @SuppressWarnings("ReferenceEquality") // An equal vehicle costs the groundwork again, no more.
+    private Case caseOf(Inspection inspection) {
+        return inspection.vehicle() == groundwork.vehicle()
+                ? new Case(inspection, rules, groundwork)
+                : Case.of(inspection, rules);
     }
 
     /** Adds what one rule says to the findings. */
