@@ -1,13 +1,13 @@
 package org.fandown.app.paper;
 
-import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.fandown.check.Check;
 import org.fandown.judgement.Judgement;
+import org.fandown.record.FollowingDates;
+import org.fandown.record.FollowingDates.Following;
 import org.fandown.rulebook.Limit;
-import org.fandown.rulebook.Limit.DutyTerm;
 import org.fandown.rulebook.Limit.TermSense;
 import org.fandown.rulebook.Provenance;
 import org.fandown.rulebook.Ruling;
@@ -15,69 +15,70 @@ import org.fandown.rulebook.Ruling;
 /**
  * Until when the inspection holds, by when the report is handed in and until when it is kept,
  * counted from the moment of the inspection. Where several rules have a term, the first of the
- * nearest place is taken: packs put the term of this kind of report first.
+ * nearest place is taken: packs put the term of this kind of report first. What is said of reports
+ * of the roadside is not about this one.
  */
 final class Terms {
-    private final Judgement judgement;
+    private static final String OF_THE_ROADSIDE = ".roadside";
+
+    private final List<Following> dates = new ArrayList<>();
 
     Terms(Judgement judgement) {
-        this.judgement = judgement;
+        List<Following> all = FollowingDates.of(judgement);
+        first(all, Check.INSPECTION_VALIDITY, TermSense.LASTS).ifPresent(dates::add);
+        first(all, Check.REPORT_SUBMISSION, TermSense.WITHIN).ifPresent(dates::add);
+        first(all, Check.REPORT_RETENTION, TermSense.KEEP).ifPresent(dates::add);
+    }
+
+    private static Optional<Following> first(List<Following> all, Check check, TermSense sense) {
+        return all.stream()
+                .filter(date -> date.sense() == sense)
+                .filter(date -> date.ruling().rule().check() == check)
+                .filter(date -> !date.ruling().rule().id().endsWith(OF_THE_ROADSIDE))
+                .findFirst();
     }
 
     /** The rules whose terms are shown. */
     List<Ruling> rulings() {
-        List<Ruling> rulings = new ArrayList<>();
-        first(Check.INSPECTION_VALIDITY, TermSense.LASTS).ifPresent(rulings::add);
-        first(Check.REPORT_SUBMISSION, TermSense.WITHIN).ifPresent(rulings::add);
-        first(Check.REPORT_RETENTION, TermSense.KEEP).ifPresent(rulings::add);
-        return rulings;
-    }
-
-    private Optional<Ruling> first(Check check, TermSense sense) {
-        return judgement.rules().of(check).stream()
-                .filter(ruling -> term(ruling).map(t -> t.sense() == sense).orElse(false))
-                .filter(ruling -> !ruling.rule().id().endsWith(".roadside"))
-                .findFirst();
-    }
-
-    private static Optional<DutyTerm> term(Ruling ruling) {
-        return ruling.limit() instanceof Limit.Duty duty ? duty.term() : Optional.empty();
+        return dates.stream().map(Following::ruling).toList();
     }
 
     void print(Tag page, Sources sources) {
-        List<Ruling> rulings = rulings();
         Tag line = page.add("div", "terms");
-        if (rulings.isEmpty()) {
+        if (dates.isEmpty()) {
             line.text(
                     "No rule is known here on how long the inspection holds or the report is kept.");
             return;
         }
-        for (int i = 0; i < rulings.size(); i++) {
-            Ruling ruling = rulings.get(i);
-            DutyTerm term = term(ruling).orElseThrow();
-            OffsetDateTime end = term.term().from(judgement.inspection().moment());
-            line.text(i == 0 ? "" : " \u00b7 ");
-            line.add("span", "strong").text(lead(term) + " " + end(term, end));
-            line.text(
-                    " ("
-                            + term.term()
-                            + (ruling.rule().provenance() == Provenance.FROM_MEMORY
-                                    ? ", from memory"
-                                    : "")
-                            + ") ");
-            line.add("span", "cite").text(sources.cite(ruling));
+        for (Following date : dates) {
+            line.text(date == dates.get(0) ? "" : " \u00b7 ");
+            line.add("span", "strong").text(lead(date) + " " + end(date));
+            line.text(" (" + term(date) + memory(date) + ") ");
+            line.add("span", "cite").text(sources.cite(date.ruling()));
         }
     }
 
-    private static String lead(DutyTerm term) {
-        return switch (term.sense()) {
+    private static String lead(Following date) {
+        return switch (date.sense()) {
             case LASTS -> "Inspection valid until";
             case WITHIN -> "Hand in by";
             case KEEP -> "Keep until";
         };
     }
 
-    private static String end(DutyTerm term, OffsetDateTime end) {
-        return term.sense() == TermSense.LASTS ? Words.minute(end) : end.toLocalDate().toString();
+    private static String end(Following date) {
+        return date.sense() == TermSense.LASTS
+                ? Words.minute(date.until())
+                : date.until().toLocalDate().toString();
+    }
+
+    private static String term(Following date) {
+        return date.ruling().limit() instanceof Limit.Duty duty
+                ? duty.term().map(term -> term.term().toString()).orElse("")
+                : "";
+    }
+
+    private static String memory(Following date) {
+        return date.ruling().rule().provenance() == Provenance.FROM_MEMORY ? ", from memory" : "";
     }
 }
