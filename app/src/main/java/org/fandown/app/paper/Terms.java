@@ -50,8 +50,10 @@ final class Terms {
                     "No rule is known here on how long the inspection holds or the report is kept.");
             return;
         }
+        String between = "";
         for (Following date : dates) {
-            line.text(date == dates.get(0) ? "" : " \u00b7 ");
+            line.text(between);
+            between = " \u00b7 ";
             line.add("span", "strong").text(lead(date) + " " + end(date));
             line.text(" (" + term(date) + memory(date) + ") ");
             line.add("span", "cite").text(sources.cite(date.ruling()));
