@@ -39,8 +39,7 @@ final class Softening {
         Judge.judge(before, other.ruling(), rivals);
         for (Finding rival : rivals) {
             boolean sameWheel = rival.wheel().equals(finding.wheel());
-            boolean bothDecided = isDecided(rival.status()) && isDecided(finding.status());
-            if (sameWheel && bothDecided && rival.status() != finding.status()) {
+            if (sameWheel && isDecided(finding.status()) && mayDiffer(finding, rival)) {
                 return disputed(finding, rival);
             }
         }
@@ -57,6 +56,12 @@ final class Softening {
 
     private static String said(Finding finding) {
         return finding.ruling().rule().id() + ": " + finding.why().reason();
+    }
+
+    /** A rival that is too close to call may differ too: a coarse gauge does not end a dispute. */
+    private static boolean mayDiffer(Finding finding, Finding rival) {
+        return rival.status() == Status.UNDETERMINED
+                || (isDecided(rival.status()) && rival.status() != finding.status());
     }
 
     private static boolean isDecided(Status status) {

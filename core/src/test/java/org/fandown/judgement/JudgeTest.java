@@ -66,6 +66,20 @@ class JudgeTest {
     }
 
     @Test
+    void reading_too_close_to_call_by_the_other_text_is_open_too() {
+        Trial trial =
+                Trial.of(
+                        Packs.of(
+                                warningRule("xa.applied", "55 psi", ""),
+                                rival("xa.rival", "60 psi")),
+                        Trucks.TRUCK,
+                        "'instruments': {'gauge': '4 psi'}, " + warning("61 psi"));
+
+        assertThat(trial.status()).isEqualTo(Status.UNDETERMINED);
+        assertThat(trial.reason()).contains("xa.rival").contains("too close to the limit");
+    }
+
+    @Test
     void every_rival_is_asked() {
         Trial trial =
                 Trial.of(
