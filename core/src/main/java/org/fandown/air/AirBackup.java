@@ -1,0 +1,52 @@
+package org.fandown.air;
+
+/** The air of a state before a step, so that the step can be judged and taken back. */
+final class AirBackup {
+    final double[] mass;
+    private final double[] temperature;
+    private final double[] pressure;
+    private final double[] flow;
+    private final double[] exhaust;
+    private double time;
+
+    AirBackup(AirNetwork network) {
+        int nodes = network.nodes.count;
+        int links = network.links().size();
+        mass = new double[nodes];
+        temperature = new double[nodes];
+        pressure = new double[nodes];
+        flow = new double[links];
+        exhaust = new double[links];
+    }
+
+    void save(AirState state) {
+        copy(state.mass, mass);
+        copy(state.temperature, temperature);
+        copy(state.pressure, pressure);
+        copy(state.flow, flow);
+        copy(state.exhaust, exhaust);
+        time = state.time;
+    }
+
+    void restore(AirState state) {
+        copy(mass, state.mass);
+        copy(temperature, state.temperature);
+        copy(pressure, state.pressure);
+        copy(flow, state.flow);
+        copy(exhaust, state.exhaust);
+        state.time = time;
+    }
+
+    /** Returns the largest change of a pressure since it was saved, Pa. */
+    double largestChange(AirState state) {
+        double largest = 0;
+        for (int i = 0; i < pressure.length; i++) {
+            largest = Math.max(largest, Math.abs(state.pressure[i] - pressure[i]));
+        }
+        return largest;
+    }
+
+    private static void copy(double[] from, double[] to) {
+        System.arraycopy(from, 0, to, 0, from.length);
+    }
+}

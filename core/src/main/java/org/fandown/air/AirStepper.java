@@ -1,0 +1,173 @@
+package org.fandown.air;
+
+/**
+ * Moves an {@link AirState} through time.
+ *
+ * <p><b>Method.</b> Implicit Euler steps. The flow through each way is taken as its conductance at
+ * the start of the step times the difference of the pressures at the end of it, which makes the
+ * pressures at the end the solution of a linear system. The flows so found move mass from one
+ * volume to another, so no air is lost or made but for rounding, and the pressures follow from the
+ * masses. Whatever the step, a pressure stays between the lowest and the highest of those it is
+ * connected with, unless a source pumps or a wall warms the gas; and a lapping valve does not carry
+ * its delivery over its command. The error is in proportion to the step.
+ *
+ * <p>Makes no objects while it steps. Keeps nothing between steps but working space: what a step
+ * does depends on the state alone. Not safe for use by several threads.
+ */
+public final class AirStepper {
+    /** Rounds in which all ways are put right at once; after them one at a time. */
+    private static final int ROUNDS_FOR_ALL = 10;
+
+    private static final int MOST_ROUNDS = 40;
+
+    /** A step whose equations do not come to rest is cut into parts, this many at most. */
+    private static final int MOST_PARTS = 1 << 16;
+
+    /**
+     * A moment this much later, by the length of a step, is the same: sums of steps are rounded.
+     */
+    private static final double SAME_MOMENT = 1 + 1e-9;
+
+    private final AirNetwork network;
+    private final FlowLaws laws;
+    private final FlowModes modes;
+    private final NodeBalances balances;
+    private final PressureSystem system;
+    private final AirTransfer transfer;
+    private final AirBackup before;
+    private long rounds;
+    private long cuts;
+
+    /**
+     * Makes a stepper for the states of one network.
+     *
+     * @param network the network
+     */
+    public AirStepper(AirNetwork network) {
+        this.network = network;
+        laws = new FlowLaws(network);
+        modes = new FlowModes(network, laws);
+        balances = new NodeBalances(network);
+        system = new PressureSystem(network.plan, network.nodes.count);
+        transfer = new AirTransfer(network);
+        before = new AirBackup(network);
+    }
+
+    /**
+     * Takes one step.
+     *
+     * @param state the state to move, of this stepper's network
+     * @param seconds length of the step, more than 0
+     * @return the largest change of a pressure, Pa
+     * @throws IllegalArgumentException if the state is of another network or the length not above 0
+     */
+    public double step(AirState state, double seconds) {
+        require(state, seconds > 0);
+        before.save(state);
+        clearFlows(state);
+        int parts = 1;
+        int done = 0;
+        while (done < parts) {
+            double part = seconds / parts;
+            laws.prepare(state);
+            if (solve(state, part) || parts >= MOST_PARTS) {
+                transfer.move(state, laws, system.pressure, part);
+                done++;
+            } else {
+                cuts++;
+                parts *= 2;
+                done *= 2;
+            }
+        }
+        averageFlows(state, seconds);
+        state.time += seconds;
+        return before.largestChange(state);
+    }
+
+    /**
+     * Steps to a moment.
+     *
+     * @param state the state to move, of this stepper's network
+     * @param until the time to stop at, s
+     * @param control how long the steps are
+     * @param valves what happens after each step
+     * @throws IllegalArgumentException if the state is of another network or the moment has passed
+     */
+    public void advance(AirState state, double until, StepControl control, AfterStep valves) {
+        require(state, until >= state.time);
+        while (state.time < until) {
+            double suggested = control.clamp(state.suggestedStep);
+            double left = until - state.time;
+            boolean last = left <= suggested * SAME_MOMENT;
+            double step = last ? left : suggested;
+            double change = step(state, step);
+            while (control.refuses(step, change)) {
+                before.restore(state);
+                step = control.shorter(step);
+                suggested = step;
+                last = false;
+                change = step(state, step);
+            }
+            if (last) {
+                state.time = until;
+            }
+            state.suggestedStep = control.next(step, suggested, change);
+            valves.after(state, step);
+        }
+    }
+
+    /** Number of times a system was solved, for measurements. */
+    long rounds() {
+        return rounds;
+    }
+
+    /** Number of times a step was cut because its equations did not come to rest. */
+    long cuts() {
+        return cuts;
+    }
+
+    private void require(AirState state, boolean future) {
+        if (state.network() != network) {
+            throw new IllegalArgumentException(
+                    "The state is of another network; make a stepper for that one.");
+        }
+        if (!future) {
+            throw new IllegalArgumentException("Time only moves forward.");
+        }
+    }
+
+    private boolean solve(AirState state, double step) {
+        balances.prepare(state, step);
+        modes.guess(state.pressure);
+        System.arraycopy(state.pressure, 0, system.pressure, 0, state.pressure.length);
+        for (int round = 0; round < MOST_ROUNDS; round++) {
+            rounds++;
+            balances.assemble(system);
+            modes.assemble(system, balances, step);
+            if (!system.solve()) {
+                return false;
+            }
+            boolean agreed = modes.review(system.pressure, round >= ROUNDS_FOR_ALL);
+            agreed &= balances.review(state, system.pressure);
+            if (agreed) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static void clearFlows(AirState state) {
+        for (int i = 0; i < state.flow.length; i++) {
+            state.flow[i] = 0;
+            state.exhaust[i] = 0;
+        }
+    }
+
+    private static void averageFlows(AirState state, double seconds) {
+        double perSecond = 1 / seconds;
+        for (int i = 0; i < state.flow.length; i++) {
+            state.flow[i] *= perSecond;
+            state.exhaust[i] *= perSecond;
+        }
+    }
+}

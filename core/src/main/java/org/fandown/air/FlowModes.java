@@ -1,0 +1,141 @@
+package org.fandown.air;
+
+/**
+ * Which part of its law each way follows in a step: it conducts, it laps, or it is shut. In each
+ * part the flow is a linear function of the pressures.
+ *
+ * <p>Guessed from the pressures at the start of the step, and put right where the pressures found
+ * contradict it.
+ */
+final class FlowModes {
+    private static final int SHUT = 0;
+    private static final int CONDUCTS = 1;
+    private static final int LAPS = 2;
+
+    /** A difference of pressures that does not matter, Pa. */
+    private static final double TINY = 1e-3;
+
+    private final Branches ways;
+    private final FlowLaws laws;
+    private final int[] slotThere;
+    private final int[] slotBack;
+    private final int[] mode;
+
+    FlowModes(AirNetwork network, FlowLaws laws) {
+        this.laws = laws;
+        ways = network.branches;
+        mode = new int[ways.count];
+        slotThere = new int[ways.count];
+        slotBack = new int[ways.count];
+        for (int e = 0; e < ways.count; e++) {
+            slotThere[e] = network.plan.slot(ways.from[e], ways.to[e]);
+            slotBack[e] = network.plan.slot(ways.to[e], ways.from[e]);
+        }
+    }
+
+    /** Guesses from the pressures at the start of a step. */
+    void guess(double[] pressures) {
+        for (int e = 0; e < ways.count; e++) {
+            mode[e] = modeAt(e, pressures);
+        }
+    }
+
+    private int modeAt(int e, double[] p) {
+        double flow = laws.flow(e, p);
+        if (flow == laws.open(e, p)) {
+            return CONDUCTS;
+        }
+        return flow > 0 ? LAPS : SHUT;
+    }
+
+    /**
+     * Compares how each way was taken to behave with the pressures found, and puts it right.
+     *
+     * @param found the pressures
+     * @param oneAtATime whether to put only the first right, which goes round in circles less
+     *     easily
+     * @return whether all agree
+     */
+    boolean review(double[] found, boolean oneAtATime) {
+        boolean same = true;
+        for (int e = 0; e < ways.count; e++) {
+            if (differs(e, found) && (same || !oneAtATime)) {
+                mode[e] = corrected(e, found);
+                same = false;
+            }
+        }
+        return same;
+    }
+
+    private boolean differs(int e, double[] p) {
+        if (!ways.laps[e] && !ways.oneWay[e]) {
+            return false;
+        }
+        double taken = 0;
+        if (mode[e] == CONDUCTS) {
+            taken = laws.open(e, p);
+        } else if (mode[e] == LAPS) {
+            taken = laws.lap(e, p);
+        }
+        return Math.abs(taken - laws.flow(e, p)) > laws.conductance[e] * TINY;
+    }
+
+    /** From wide open to shut and back it goes by way of lapping, lest it swing between them. */
+    private int corrected(int e, double[] p) {
+        int next = modeAt(e, p);
+        boolean jumps = mode[e] != LAPS && next != LAPS;
+        return ways.laps[e] && jumps && laws.flow(e, p) >= 0 ? LAPS : next;
+    }
+
+    /** Adds the flows of a step to the equations. */
+    void assemble(PressureSystem system, NodeBalances balances, double step) {
+        for (int e = 0; e < ways.count; e++) {
+            if (mode[e] != SHUT) {
+                double out = step * balances.share(ways.from[e], laws.gas[e]);
+                double in = step * balances.share(ways.to[e], laws.gas[e]);
+                if (mode[e] == CONDUCTS) {
+                    conduct(system, e, out * laws.conductance[e], in * laws.conductance[e]);
+                } else if (!ways.oneWay[e]) {
+                    fill(system, e, out * laws.lapping[e], in * laws.lapping[e]);
+                } else {
+                    exhaust(system, e, out * laws.lapping[e]);
+                }
+            }
+        }
+    }
+
+    private void conduct(PressureSystem system, int e, double out, double in) {
+        int a = ways.from[e];
+        int b = ways.to[e];
+        double crack = ways.crack[e];
+        system.value[a] += out;
+        system.value[b] += in;
+        system.right[a] += out * crack;
+        system.right[b] -= in * crack;
+        if (slotThere[e] >= 0) {
+            system.value[slotThere[e]] -= out;
+            system.value[slotBack[e]] -= in;
+        } else {
+            system.right[a] += out * system.pressure[b];
+            system.right[b] += in * system.pressure[a];
+        }
+    }
+
+    private void fill(PressureSystem system, int e, double out, double in) {
+        int a = ways.from[e];
+        int b = ways.to[e];
+        double aim = laws.aim[e];
+        system.value[b] += in;
+        system.right[b] += in * aim;
+        if (slotThere[e] >= 0) {
+            system.value[slotThere[e]] -= out;
+            system.right[a] -= out * aim;
+        }
+    }
+
+    private void exhaust(PressureSystem system, int e, double out) {
+        int a = ways.from[e];
+        system.value[a] += out;
+        system.right[a] += out * laws.aim[e];
+    }
+}

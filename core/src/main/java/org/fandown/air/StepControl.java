@@ -1,0 +1,71 @@
+package org.fandown.air;
+
+import org.fandown.units.GaugePressure;
+import org.fandown.units.TimeSpan;
+
+/**
+ * How long the steps through time are.
+ *
+ * <p>After each step the next length is the last one times tolerance over the largest change of a
+ * pressure, but no less than 0.3 and no more than 2 times the last one. A step in which a pressure
+ * changed by more than four tolerances is taken back and done with a shorter one, unless it is the
+ * shortest.
+ *
+ * @param shortest shortest step, more than 0
+ * @param longest longest step
+ * @param tolerance change of pressure aimed at in one step, more than 0
+ */
+public record StepControl(TimeSpan shortest, TimeSpan longest, GaugePressure tolerance) {
+    /** Even steps of 5 ms, for a system that is watched while it runs. */
+    public static final StepControl LIVE = fixed(TimeSpan.ofSeconds(0.005));
+
+    private static final double LEAST_FACTOR = 0.3;
+    private static final double MOST_FACTOR = 2;
+    private static final double REFUSED_FROM = 4;
+
+    /**
+     * Checks the ranges.
+     *
+     * @throws IllegalArgumentException if one is out of range
+     */
+    public StepControl {
+        if (!(shortest.seconds() > 0)
+                || longest.compareTo(shortest) < 0
+                || !(tolerance.pascals() > 0)) {
+            throw new IllegalArgumentException(
+                    "Step control needs a shortest step above 0, a longest one that is not shorter,"
+                            + " and a tolerance above 0.");
+        }
+    }
+
+    /** Makes one in which all steps have the same length. */
+    public static StepControl fixed(TimeSpan step) {
+        return new StepControl(step, step, GaugePressure.ofPsi(1));
+    }
+
+    /** The first step, where a state suggests none. */
+    double clamp(double step) {
+        return Math.max(shortest.seconds(), Math.min(longest.seconds(), step));
+    }
+
+    boolean refuses(double step, double change) {
+        return change > REFUSED_FROM * tolerance.pascals() && step > shortest.seconds();
+    }
+
+    /** The length to try instead of a refused step. */
+    double shorter(double step) {
+        return Math.max(shortest.seconds(), LEAST_FACTOR * step);
+    }
+
+    /**
+     * The length after a step.
+     *
+     * @param step the length just used, perhaps cut short
+     * @param suggested the length that was suggested for it
+     * @param change the largest change of a pressure, Pa
+     */
+    double next(double step, double suggested, double change) {
+        double ideal = step * (tolerance.pascals() / Math.max(change, Double.MIN_NORMAL));
+        return clamp(Math.max(LEAST_FACTOR * step, Math.min(MOST_FACTOR * suggested, ideal)));
+    }
+}
