@@ -15,13 +15,10 @@ package org.fandown.air;
  * does depends on the state alone. Not safe for use by several threads.
  */
 public final class AirStepper {
-    /** Rounds in which all ways are put right at once; after them one at a time. */
-    private static final int ROUNDS_FOR_ALL = 10;
-
-    private static final int MOST_ROUNDS = 40;
+    private static final int MOST_ROUNDS = 60;
 
     /** A step whose equations do not come to rest is cut into parts, this many at most. */
-    private static final int MOST_PARTS = 1 << 16;
+    private static final int MOST_PARTS = 1 << 12;
 
     /**
      * A moment this much later, by the length of a step, is the same: sums of steps are rounded.
@@ -31,6 +28,7 @@ public final class AirStepper {
     private final AirNetwork network;
     private final FlowLaws laws;
     private final FlowModes modes;
+    private final FlowTemperatures temperatures;
     private final NodeBalances balances;
     private final PressureSystem system;
     private final AirTransfer transfer;
@@ -47,6 +45,7 @@ public final class AirStepper {
         this.network = network;
         laws = new FlowLaws(network);
         modes = new FlowModes(network, laws);
+        temperatures = new FlowTemperatures(network, laws);
         balances = new NodeBalances(network);
         system = new PressureSystem(network.plan, network.nodes.count);
         transfer = new AirTransfer(network);
@@ -69,9 +68,8 @@ public final class AirStepper {
         int done = 0;
         while (done < parts) {
             double part = seconds / parts;
-            laws.prepare(state);
             if (solve(state, part) || parts >= MOST_PARTS) {
-                transfer.move(state, laws, system.pressure, part);
+                transfer.move(state, laws, part);
                 done++;
             } else {
                 cuts++;
@@ -137,6 +135,8 @@ public final class AirStepper {
     }
 
     private boolean solve(AirState state, double step) {
+        laws.prepare(state);
+        temperatures.prepare(state);
         balances.prepare(state, step);
         modes.guess(state.pressure);
         System.arraycopy(state.pressure, 0, system.pressure, 0, state.pressure.length);
@@ -147,9 +147,10 @@ public final class AirStepper {
             if (!system.solve()) {
                 return false;
             }
-            boolean agreed = modes.review(system.pressure, round >= ROUNDS_FOR_ALL);
-            agreed &= balances.review(state, system.pressure);
-            if (agreed) {
+            laws.settle(system.pressure);
+            if (balances.review(state, system.pressure)
+                    && modes.review(system.pressure)
+                    && temperatures.review(state, step)) {
                 return true;
             }
         }

@@ -28,13 +28,12 @@ final class AirTransfer {
      *
      * @param state the state to change
      * @param laws the flows
-     * @param found the pressures after the step
      * @param step length of the step, s
      */
-    void move(AirState state, FlowLaws laws, double[] found, double step) {
+    void move(AirState state, FlowLaws laws, double step) {
         System.arraycopy(state.mass, 0, massBefore, 0, massBefore.length);
         Arrays.fill(warmth, 0);
-        flow(state, laws, found, step);
+        flow(state, laws, step);
         for (int s = 0; s < inflows.count; s++) {
             double mass = step * state.inflow[s];
             state.mass[inflows.node[s]] += mass;
@@ -43,9 +42,9 @@ final class AirTransfer {
         settle(state, step);
     }
 
-    private void flow(AirState state, FlowLaws laws, double[] found, double step) {
+    private void flow(AirState state, FlowLaws laws, double step) {
         for (int e = 0; e < ways.count; e++) {
-            double mass = step * laws.flow(e, found);
+            double mass = step * laws.rate[e];
             int a = ways.from[e];
             int b = ways.to[e];
             double warm = mass * laws.gas[e];

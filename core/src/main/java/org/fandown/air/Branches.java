@@ -6,6 +6,7 @@ import org.fandown.air.BranchSpec.Kind;
 /** The ways between the volumes of a network as flat tables, for the inner loop. */
 final class Branches {
     final int count;
+
     /** Whether it belongs to a lapping valve. */
     final boolean[] laps;
 

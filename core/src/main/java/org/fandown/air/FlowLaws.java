@@ -24,6 +24,9 @@ final class FlowLaws {
     /** Where a lapping way stops to flow, Pa. */
     final double[] aim;
 
+    /** Flow at the pressures found last, kg/s. */
+    final double[] rate;
+
     private final Branches ways;
     private final int[] thermal;
 
@@ -36,6 +39,7 @@ final class FlowLaws {
         conductance = new double[ways.count];
         lapping = new double[ways.count];
         aim = new double[ways.count];
+        rate = new double[ways.count];
         thermal = network.nodes.thermalOnes();
         inverseRoot = new double[network.nodes.count];
         for (int i = 0; i < inverseRoot.length; i++) {
@@ -90,6 +94,13 @@ final class FlowLaws {
         return ways.oneWay[e]
                 ? lapping[e] * (p[ways.from[e]] - aim[e])
                 : lapping[e] * (aim[e] - p[ways.to[e]]);
+    }
+
+    /** Works out the flows at the pressures found. */
+    void settle(double[] found) {
+        for (int e = 0; e < ways.count; e++) {
+            rate[e] = flow(e, found);
+        }
     }
 
     /** Returns the flow, kg/s. */

@@ -12,8 +12,11 @@ final class FlowModes {
     private static final int CONDUCTS = 1;
     private static final int LAPS = 2;
 
+    /** Conducts from second to first, which an inlet does whose supply is the lower. */
+    private static final int BACK = 3;
+
     /** A difference of pressures that does not matter, Pa. */
-    private static final double TINY = 1e-3;
+    private static final double TINY = 1e-6;
 
     private final Branches ways;
     private final FlowLaws laws;
@@ -43,28 +46,26 @@ final class FlowModes {
     private int modeAt(int e, double[] p) {
         double flow = laws.flow(e, p);
         if (flow == laws.open(e, p)) {
-            return CONDUCTS;
+            return flow < 0 ? BACK : CONDUCTS;
         }
         return flow > 0 ? LAPS : SHUT;
     }
 
     /**
-     * Compares how each way was taken to behave with the pressures found, and puts it right.
+     * Compares how each way was taken to behave with the pressures found and the flows at them, and
+     * puts the first right that differs. One at a time goes round in circles less easily than all.
      *
      * @param found the pressures
-     * @param oneAtATime whether to put only the first right, which goes round in circles less
-     *     easily
      * @return whether all agree
      */
-    boolean review(double[] found, boolean oneAtATime) {
-        boolean same = true;
+    boolean review(double[] found) {
         for (int e = 0; e < ways.count; e++) {
-            if (differs(e, found) && (same || !oneAtATime)) {
+            if (differs(e, found)) {
                 mode[e] = corrected(e, found);
-                same = false;
+                return false;
             }
         }
-        return same;
+        return true;
     }
 
     private boolean differs(int e, double[] p) {
@@ -72,19 +73,26 @@ final class FlowModes {
             return false;
         }
         double taken = 0;
-        if (mode[e] == CONDUCTS) {
-            taken = laws.open(e, p);
-        } else if (mode[e] == LAPS) {
+        if (mode[e] == LAPS) {
             taken = laws.lap(e, p);
+        } else if (mode[e] != SHUT) {
+            taken = laws.open(e, p);
         }
-        return Math.abs(taken - laws.flow(e, p)) > laws.conductance[e] * TINY;
+        return Math.abs(taken - laws.rate[e]) > laws.conductance[e] * TINY;
     }
 
-    /** From wide open to shut and back it goes by way of lapping, lest it swing between them. */
+    /**
+     * From wide open to shut and back it goes by way of lapping where that lies between, lest it
+     * swing between them.
+     */
     private int corrected(int e, double[] p) {
         int next = modeAt(e, p);
-        boolean jumps = mode[e] != LAPS && next != LAPS;
-        return ways.laps[e] && jumps && laws.flow(e, p) >= 0 ? LAPS : next;
+        boolean jumps = Math.max(mode[e], next) == CONDUCTS && mode[e] != next;
+        return ways.laps[e] && jumps && lapsBetween(e, p) ? LAPS : next;
+    }
+
+    private boolean lapsBetween(int e, double[] p) {
+        return ways.oneWay[e] ? laws.aim[e] > p[ways.to[e]] : laws.aim[e] < p[ways.from[e]];
     }
 
     /** Adds the flows of a step to the equations. */
@@ -93,12 +101,12 @@ final class FlowModes {
             if (mode[e] != SHUT) {
                 double out = step * balances.share(ways.from[e], laws.gas[e]);
                 double in = step * balances.share(ways.to[e], laws.gas[e]);
-                if (mode[e] == CONDUCTS) {
+                if (mode[e] != LAPS) {
                     conduct(system, e, out * laws.conductance[e], in * laws.conductance[e]);
-                } else if (!ways.oneWay[e]) {
-                    fill(system, e, out * laws.lapping[e], in * laws.lapping[e]);
-                } else {
+                } else if (ways.oneWay[e]) {
                     exhaust(system, e, out * laws.lapping[e]);
+                } else {
+                    fill(system, e, out * laws.lapping[e], in * laws.lapping[e]);
                 }
             }
         }
