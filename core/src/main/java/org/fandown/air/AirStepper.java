@@ -23,7 +23,7 @@ public final class AirStepper {
     /**
      * A moment this much later, by the length of a step, is the same: sums of steps are rounded.
      */
-    private static final double SAME_MOMENT = 1 + 1e-9;
+    private static final double SAME_MOMENT = 1 + 1e-6;
 
     private final AirNetwork network;
     private final FlowLaws laws;

@@ -18,6 +18,9 @@ final class Nodes {
     /** Constant volume, m3; 0 for a chamber. */
     final double[] volume;
 
+    /** Gas constant over volume, of one that is constant. */
+    private final double[] gasPerVolume;
+
     /** Time constant of heat from the wall, s; used for thermal ones alone. */
     final double[] wallSeconds;
 
@@ -30,6 +33,7 @@ final class Nodes {
         thermal = new boolean[count];
         chamber = new int[count];
         volume = new double[count];
+        gasPerVolume = new double[count];
         wallSeconds = new double[count];
         List<ChamberLaw> laws = new ArrayList<>();
         for (int i = 0; i < count; i++) {
@@ -39,6 +43,7 @@ final class Nodes {
             chamber[i] = spec.law().isPresent() ? laws.size() : -1;
             spec.law().ifPresent(laws::add);
             volume[i] = spec.volume();
+            gasPerVolume[i] = spec.volume() > 0 ? Gas.R / spec.volume() : 0;
             wallSeconds[i] = spec.wallSeconds();
         }
         chambers = new ChamberTable(laws, ambient.pressure().pascals());
@@ -59,9 +64,9 @@ final class Nodes {
     }
 
     double pressure(int node, double mass, double temperature) {
-        double holding = mass * (Gas.R * temperature);
+        double warmth = mass * temperature;
         return chamber[node] < 0
-                ? holding / volume[node]
-                : chambers.pressure(chamber[node], holding);
+                ? warmth * gasPerVolume[node]
+                : chambers.pressure(chamber[node], Gas.R * warmth);
     }
 }

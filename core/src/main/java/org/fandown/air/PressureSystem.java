@@ -37,29 +37,52 @@ final class PressureSystem {
         int[] begin = plan.begin;
         int next = 0;
         for (int k = 0; k < pivots.length; k++) {
-            int p = pivots[k];
-            if (!(value[p] > 0)) {
+            double pivot = value[pivots[k]];
+            if (!(pivot > 0)) {
                 return false;
             }
-            double factor = 1 / value[p];
-            inverse[k] = factor;
+            inverse[k] = 1 / pivot;
+            int first = begin[k];
             int end = begin[k + 1];
-            for (int e = begin[k]; e < end; e++) {
-                double part = value[plan.lower[e]] * factor;
-                right[plan.neighbour[e]] -= part * right[p];
-                for (int u = begin[k]; u < end; u++) {
-                    value[plan.target[next]] -= part * value[plan.upper[u]];
-                    next++;
-                }
+            if (end == first + 1) {
+                eliminateLeaf(k, first);
+                next++;
+            } else {
+                next = eliminate(k, first, end, next);
             }
         }
         for (int k = pivots.length - 1; k >= 0; k--) {
-            double sum = right[pivots[k]];
-            for (int e = begin[k]; e < begin[k + 1]; e++) {
-                sum -= value[plan.upper[e]] * pressure[plan.neighbour[e]];
-            }
-            pressure[pivots[k]] = sum * inverse[k];
+            substitute(k, begin[k], begin[k + 1]);
         }
         return true;
+    }
+
+    /** With one neighbour, as almost all have, only the neighbour's diagonal changes. */
+    private void eliminateLeaf(int k, int e) {
+        int neighbour = plan.neighbour[e];
+        double part = value[plan.lower[e]] * inverse[k];
+        right[neighbour] -= part * right[plan.pivot[k]];
+        value[neighbour] -= part * value[plan.upper[e]];
+    }
+
+    private int eliminate(int k, int first, int end, int begun) {
+        int next = begun;
+        for (int e = first; e < end; e++) {
+            double part = value[plan.lower[e]] * inverse[k];
+            right[plan.neighbour[e]] -= part * right[plan.pivot[k]];
+            for (int u = first; u < end; u++) {
+                value[plan.target[next]] -= part * value[plan.upper[u]];
+                next++;
+            }
+        }
+        return next;
+    }
+
+    private void substitute(int k, int first, int end) {
+        double sum = right[plan.pivot[k]];
+        for (int e = first; e < end; e++) {
+            sum -= value[plan.upper[e]] * pressure[plan.neighbour[e]];
+        }
+        pressure[plan.pivot[k]] = sum * inverse[k];
     }
 }
