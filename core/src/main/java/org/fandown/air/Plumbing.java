@@ -1,0 +1,168 @@
+package org.fandown.air;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.fandown.units.AbsolutePressure;
+import org.fandown.units.GaugePressure;
+import org.fandown.units.TimeSpan;
+import org.fandown.units.Volume;
+
+/** Collects the volumes, links and elements of one air system, with what its setup says of them. */
+final class Plumbing {
+    /** Critical pressure ratio of valves and fittings: between 0.2 and 0.5. */
+    private static final double RATIO = 0.35;
+
+    private static final double SQUARE_MILLIMETRE = 1e-6;
+    private static final double LEAK_AT = GaugePressure.ofPsi(100).pascals();
+
+    final AirSetup setup;
+    final AirNetworkBuilder network;
+    final double ambient;
+    final List<Element> elements = new ArrayList<>();
+    private final Map<String, AirNode> nodes = new LinkedHashMap<>();
+    private final Map<String, AirLink> links = new LinkedHashMap<>();
+
+    Plumbing(Ambient air, AirSetup setup) {
+        this.setup = setup;
+        network = AirNetwork.builder(air);
+        ambient = air.pressure().pascals();
+    }
+
+    AirNode atmosphere() {
+        return network.atmosphere();
+    }
+
+    /** Returns the absolute pressure in pascals of a setting in psi. */
+    double absolute(AirDefault what) {
+        return ambient + pascals(what);
+    }
+
+    double pascals(AirDefault what) {
+        return GaugePressure.ofPsi(setup.value(what)).pascals();
+    }
+
+    Optional<AirNode> node(String name) {
+        return Optional.ofNullable(nodes.get(name));
+    }
+
+    AirNode line(String name, AirDefault volume) {
+        return rigid(name, setup.value(volume));
+    }
+
+    AirNode rigid(String name, double cubicInches) {
+        return keep(network.addRigid(name, Volume.ofCubicInches(cubicInches)));
+    }
+
+    /** Adds a reservoir with its drain and the seep of its fittings. */
+    AirNode reservoir(String name, double cubicInches) {
+        double dry = cubicInches * (1 - setup.water().getOrDefault(name, 0.0));
+        Volume volume = Volume.ofCubicInches(dry);
+        TimeSpan wall = TimeSpan.ofSeconds(setup.value(AirDefault.WALL_TIME));
+        AirNode node = keep(network.addReservoir(name, volume, wall));
+        seep(node, volume);
+        AirLink drain = way("drain-" + name, node, atmosphere(), AirDefault.DRAIN_HOLE);
+        elements.add((s, c, h) -> s.setOpening(drain, c.drains().contains(name) ? 1 : 0));
+        return node;
+    }
+
+    private void seep(AirNode node, Volume volume) {
+        double perSecond = GaugePressure.ofPsi(setup.value(AirDefault.SOUND_LEAK)).pascals() / 60;
+        double flow = volume.cubicMetres() * perSecond / (Gas.R * Gas.REFERENCE_TEMPERATURE);
+        double high = AbsolutePressure.STANDARD_ATMOSPHERE.pascals() + LEAK_AT;
+        double conductance = flow / (Gas.REFERENCE_DENSITY * high);
+        if (conductance > 0) {
+            orifice("seep-" + node.name(), node, atmosphere(), new Restriction(conductance, RATIO));
+        }
+    }
+
+    AirNode chamber(String name, ChamberLaw law) {
+        return keep(network.addChamber(name, law));
+    }
+
+    /** Adds a way of the size of a default; elements may open and shut it. */
+    AirLink way(String name, AirNode a, AirNode b, AirDefault area) {
+        return orifice(name, a, b, restriction(name, setup.value(area)));
+    }
+
+    AirLink check(String name, AirNode a, AirNode b, AirDefault area) {
+        GaugePressure crack = GaugePressure.ofPsi(setup.value(AirDefault.CHECK_CRACK));
+        return keep(network.check(name, a, b, restriction(name, setup.value(area)), crack));
+    }
+
+    AirLink lapping(String name, AirNode from, AirNode to, AirDefault inlet, AirDefault exhaust) {
+        LappingValve valve =
+                new LappingValve(
+                        restriction(name, setup.value(inlet)),
+                        restriction(name, setup.value(exhaust)),
+                        GaugePressure.ofPsi(setup.value(AirDefault.LAP_BAND)),
+                        GaugePressure.ofPsi(setup.value(AirDefault.LAP_DEADBAND)));
+        return keep(network.lapping(name, from, to, valve));
+    }
+
+    /** Adds leaks, holes between circuits and stuck parts, after everything else. */
+    void addFaults() {
+        setup.leaks()
+                .forEach((name, area) -> hole("leak-" + name, require(name), atmosphere(), area));
+        setup.bridges()
+                .forEach(
+                        (bridge, area) ->
+                                hole(
+                                        "bridge-" + bridge.from() + "-" + bridge.to(),
+                                        require(bridge.from()),
+                                        require(bridge.to()),
+                                        area));
+        setup.restrictions().keySet().forEach(this::requireLink);
+        setup.water().keySet().forEach(this::require);
+        setup.jams()
+                .forEach(
+                        (name, opening) -> {
+                            AirLink link = requireLink(name);
+                            elements.add((s, c, h) -> s.setOpening(link, opening));
+                        });
+    }
+
+    private void hole(String name, AirNode a, AirNode b, double area) {
+        if (area > 0) {
+            orifice(name, a, b, restriction(name, area));
+        }
+    }
+
+    private AirLink orifice(String name, AirNode a, AirNode b, Restriction way) {
+        return keep(network.orifice(name, a, b, way));
+    }
+
+    private Restriction restriction(String name, double squareMillimetres) {
+        double left = setup.restrictions().getOrDefault(name, 1.0);
+        return Restriction.ofNozzle(left * squareMillimetres * SQUARE_MILLIMETRE, RATIO);
+    }
+
+    private AirNode require(String name) {
+        return node(name).orElseThrow(() -> unknown("volume", name, nodes.keySet().toString()));
+    }
+
+    private AirLink requireLink(String name) {
+        AirLink link = links.get(name);
+        if (link == null) {
+            throw unknown("part", name, links.keySet().toString());
+        }
+        return link;
+    }
+
+    private static IllegalArgumentException unknown(String what, String name, String known) {
+        return new IllegalArgumentException(
+                "This vehicle has no " + what + " '" + name + "'; it has " + known + ".");
+    }
+
+    private AirNode keep(AirNode node) {
+        nodes.put(node.name(), node);
+        return node;
+    }
+
+    private AirLink keep(AirLink link) {
+        links.put(link.name(), link);
+        return link;
+    }
+}

@@ -1,0 +1,264 @@
+package org.fandown.reference.air;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.fandown.air.AirControls;
+import org.fandown.air.AirControls.Coupling;
+import org.fandown.air.AirControls.Knob;
+import org.fandown.air.AirDefault;
+import org.fandown.air.AirSetup;
+import org.fandown.air.AirSystem;
+import org.fandown.air.AirVehicles;
+import org.fandown.air.InCab;
+import org.fandown.reference.Source;
+import org.fandown.reference.Source.Kind;
+import org.fandown.units.Length;
+import org.fandown.vehicle.WheelId;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** A sound vehicle of the model meets what new and used vehicles must meet. */
+class AirSystemReferenceTest {
+    private static final String CFR = "49 CFR 571.121 (FMVSS 121)";
+    private static final String EDITION = "as amended to 78 FR 21853 (2013)";
+    private static final String READ = "2026-11-25";
+
+    /** Valves and short lines, 12 to 25 in3 each, fill besides the chambers of the worked case. */
+    private static final double LINES_BESIDE_CHAMBERS = 2;
+
+    private static final InCab COMBINATION =
+            new InCab(AirVehicles.tractorTrailer(), AirSetup.SOUND);
+
+    @Source(
+            work = CFR,
+            edition = EDITION,
+            where = "S5.3.3.1(a)",
+            kind = Kind.REGULATION,
+            accessed = READ)
+    @ParameterizedTest(name = "{0} within {1} s: {2}")
+    @CsvSource({
+        "1L.service, 0.45, S5.3.3.1(a) truck",
+        "3R.service, 0.45, S5.3.3.1(a) truck",
+        "4L.service, 0.60, S5.3.3.1(a) trailer",
+        "5R.service, 0.60, S5.3.3.1(a) trailer"
+    })
+    void each_chamber_has_60_psi_in_time_from_100_psi(String chamber, double limit, String where) {
+        AirSystem system = COMBINATION.chargedForTiming(100);
+        system.control(system.controls().withFoot(1));
+
+        assertThat(InCab.seconds(system, chamber, 60, true)).as(where).isBetween(0.05, limit);
+    }
+
+    @Source(
+            work = CFR,
+            edition = EDITION,
+            where = "S5.3.3.1(b)",
+            kind = Kind.REGULATION,
+            accessed = READ)
+    @Test
+    void a_test_reservoir_of_50_in3_at_the_coupling_has_60_psi_within_0_35_s() {
+        double line = AirDefault.TRACTOR_LINE.number();
+        AirSetup rig = AirSetup.SOUND.with(AirDefault.TRACTOR_LINE, line + 50);
+        AirSystem system = new InCab(AirVehicles.tractor(), rig).chargedForTiming(100);
+        system.control(system.controls().withFoot(1));
+
+        assertThat(InCab.seconds(system, "control-line-1", 60, true)).isBetween(0.05, 0.35);
+    }
+
+    @Source(
+            work = CFR,
+            edition = EDITION,
+            where = "S5.3.4.1(a)",
+            kind = Kind.REGULATION,
+            accessed = READ)
+    @ParameterizedTest(name = "{0} within {1} s: {2}")
+    @CsvSource({
+        "1L.service, 0.55, S5.3.4.1(a) truck",
+        "3R.service, 0.55, S5.3.4.1(a) truck",
+        "4L.service, 1.20, S5.3.4.1(a) trailer",
+        "5R.service, 1.20, S5.3.4.1(a) trailer"
+    })
+    void each_chamber_is_down_to_5_psi_in_time_from_95_psi(
+            String chamber, double limit, String where) {
+        AirSystem system = COMBINATION.chargedForTiming(105);
+        system.control(system.controls().withFoot(1));
+        system.advance(3);
+        assertThat(system.pressure(chamber).inPsi()).isGreaterThan(90);
+        system.control(system.controls().withFoot(0));
+
+        assertThat(InCab.seconds(system, chamber, 5, false)).as(where).isBetween(0.05, limit);
+    }
+
+    @Source(
+            work = CFR,
+            edition = EDITION,
+            where = "S5.1.1",
+            kind = Kind.REGULATION,
+            accessed = READ,
+            note =
+                    "25 s x actual / required volume; 5568 in3 is required and fitted, and the trailer's"
+                            + " reservoir of 8.2 times its chambers is filled with it")
+    @Test
+    void the_compressor_builds_up_from_85_to_100_psi_within_25_s_at_full_speed() {
+        double seconds = new InCab(AirVehicles.tractor(), AirSetup.SOUND).buildUp(2000);
+
+        assertThat(seconds).isBetween(3.0, 25.0);
+    }
+
+    @Source(
+            work = "State driver manuals, air brake section",
+            edition = "several, 2010s",
+            where = "build-up from 85 to 100 psi within 45 s at operating rpm",
+            kind = Kind.HANDBOOK,
+            accessed = READ)
+    @Test
+    void a_combination_builds_up_from_85_to_100_psi_within_45_s_at_operating_speed() {
+        assertThat(COMBINATION.buildUp(1300)).isBetween(10.0, 45.0);
+    }
+
+    @Source(
+            work = "Ontario driver handbook, air brakes",
+            edition = "as read",
+            where = "build-up from 85 to 100 psi within 2 min at 600 to 900 rpm",
+            kind = Kind.HANDBOOK,
+            accessed = READ)
+    @ParameterizedTest(name = "{0} rpm: {1}")
+    @CsvSource({"600, lower end", "900, upper end"})
+    void a_combination_builds_up_within_2_min_at_idle(double rpm, String where) {
+        assertThat(COMBINATION.buildUp(rpm)).as(where).isBetween(10.0, 120.0);
+    }
+
+    @Source(
+            work = CFR,
+            edition = EDITION,
+            where = "S5.1.1.1: truck cut-in at least 100 psi",
+            kind = Kind.REGULATION,
+            accessed = READ)
+    @Test
+    void the_usual_governor_starts_pumping_at_100_psi_or_more() {
+        assertThat(COMBINATION.cutIn()).isBetween(100.0, 110.0);
+    }
+
+    @Source(
+            work = CFR,
+            edition = EDITION,
+            where = "S5.1.5: warning below 60 psi",
+            kind = Kind.REGULATION,
+            accessed = READ)
+    @Test
+    void lamp_and_buzzer_come_on_before_60_psi() {
+        assertThat(COMBINATION.lowAirLamp()).isBetween(60.0, 75.0);
+        assertThat(COMBINATION.lowAirBuzzer()).isBetween(60.0, 75.0);
+    }
+
+    @Source(
+            work = CFR,
+            edition = EDITION,
+            where = "S5.1.7: stop lamps at 6 psi or less",
+            kind = Kind.REGULATION,
+            accessed = READ)
+    @Test
+    void the_stop_lamps_light_before_the_chambers_have_6_psi() {
+        AirSystem system = COMBINATION.chargedForTiming(100);
+        for (double foot = 0; foot < 0.3 && !system.stopLamps(); foot += 0.002) {
+            system.control(system.controls().withFoot(foot));
+            system.advance(0.05);
+        }
+
+        assertThat(system.stopLamps()).isTrue();
+        assertThat(system.pressure("3L.service").inPsi()).isLessThanOrEqualTo(6);
+    }
+
+    @Source(
+            work = "State driver manuals, air brake section",
+            edition = "several, 2010s",
+            where = "knobs pop out between 20 and 45 psi",
+            kind = Kind.HANDBOOK,
+            accessed = READ,
+            note = "published second-hand")
+    @Test
+    void both_knobs_pop_out_between_20_and_45_psi() {
+        assertThat(COMBINATION.trailerPop()).isBetween(20.0, 45.0);
+        assertThat(COMBINATION.parkingPop()).isBetween(20.0, 45.0);
+    }
+
+    @Source(
+            work = "49 CFR 393.50(a)",
+            edition = "older wording, excerpt",
+            where = "70 percent left after a full application with the engine stopped",
+            kind = Kind.REGULATION,
+            accessed = READ)
+    @Test
+    void a_full_application_leaves_more_than_70_percent() {
+        AirSystem system = COMBINATION.charged(100);
+        system.control(system.controls().withFoot(1));
+        system.advance(2);
+
+        assertThat(system.pressure("primary").inPsi()).isBetween(70.0, 99.0);
+        assertThat(system.pressure("secondary").inPsi()).isBetween(70.0, 99.0);
+    }
+
+    @Source(
+            work = CFR,
+            edition = EDITION,
+            where = "S5.6.3.2: parking brakes set within 3 s",
+            kind = Kind.REGULATION,
+            accessed = READ,
+            note = "counted here as set when the spring chambers are below 5 psi")
+    @ParameterizedTest(name = "{0}: {1}")
+    @CsvSource({"2L.spring, tractor", "4L.spring, trailer"})
+    void the_parking_brakes_are_set_within_3_s(String chamber, String where) {
+        AirSystem system = COMBINATION.chargedForTiming(100);
+        system.control(system.controls().withParking(Knob.PULLED));
+
+        assertThat(InCab.seconds(system, chamber, 5, false)).as(where).isBetween(0.05, 3.0);
+    }
+
+    @Source(
+            work = CFR,
+            edition = EDITION,
+            where = "S5.1.3: towing vehicle keeps its air",
+            kind = Kind.REGULATION,
+            accessed = READ,
+            note =
+                    "no pressure stated there; 20 psi is the least closing pressure of driver manuals")
+    @Test
+    void the_tractor_keeps_air_when_the_lines_part() {
+        AirSystem system = COMBINATION.charged(100);
+        system.control(AirControls.NONE.withCoupling(1, Coupling.OPEN));
+        system.advance(120);
+
+        assertThat(system.trailerKnobIn()).contains(false);
+        assertThat(system.pressure("primary").inPsi()).isGreaterThan(20);
+        assertThat(system.pressure("4L.spring").inPsi()).isLessThan(5);
+    }
+
+    @Source(
+            work = "Isothermal sharing of air between reservoirs and chambers",
+            edition = "worked by hand",
+            where = "5568 in3 at 110 psig, two type 20 at 1.25 in and four type 30 at 1.5 in",
+            kind = Kind.CLOSED_FORM,
+            accessed = READ)
+    @Test
+    void one_full_application_takes_what_the_chambers_hold() {
+        AirSetup setup =
+                AirSetup.SOUND
+                        .with(AirDefault.SOUND_LEAK, 0)
+                        .withFreeStroke(WheelId.parse("1L"), Length.ofInches(0.578))
+                        .withFreeStroke(WheelId.parse("1R"), Length.ofInches(0.578));
+        AirSystem system = new InCab(AirVehicles.tractor(), setup).charged(110);
+        system.control(system.controls().withFoot(1));
+        system.advance(300);
+
+        double mean =
+                (1368 * system.pressure("supply").inPsi()
+                                + 2200 * system.pressure("primary").inPsi()
+                                + 2000 * system.pressure("secondary").inPsi())
+                        / 5568;
+        assertThat(system.pushRod(WheelId.parse("2L")).orElseThrow().inInches())
+                .isCloseTo(1.5, within(0.05));
+        assertThat(mean).isCloseTo(103.72955, within(LINES_BESIDE_CHAMBERS));
+    }
+}
