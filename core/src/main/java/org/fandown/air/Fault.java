@@ -12,6 +12,8 @@ import org.fandown.vehicle.WheelId;
  * <p>A {@link FaultCase} is a fault with its size and place. A fault of a part that a vehicle has
  * not is refused when its {@link AirSystem} is made.
  */
+// A FaultSize holds values alone, and the changes capture nothing.
+@SuppressWarnings("ImmutableEnumChecker")
 public enum Fault {
     /** Leak at the supply reservoir. */
     SUPPLY_LEAK(
