@@ -3,10 +3,12 @@ package org.fandown.air;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
+import org.fandown.units.Decimals;
 import org.fandown.units.Length;
 import org.fandown.vehicle.WheelId;
 
@@ -134,7 +136,13 @@ public record AirSetup(
     private static void require(String what, double value, double least, double most) {
         if (!(value >= least && value <= most)) {
             throw new IllegalArgumentException(
-                    "A value is out of range: " + what + " must be " + least + " to " + most + ".");
+                    "A value is out of range: "
+                            + what
+                            + " must be "
+                            + Decimals.formatShort(least, 6)
+                            + " to "
+                            + Decimals.formatShort(most, 6)
+                            + ".");
         }
     }
 
@@ -280,7 +288,7 @@ public record AirSetup(
     }
 
     private static <K, V> Map<K, V> plus(Map<K, V> map, K key, V value) {
-        Map<K, V> more = new java.util.LinkedHashMap<>(map);
+        Map<K, V> more = new LinkedHashMap<>(map);
         more.put(key, value);
         return more;
     }

@@ -1,6 +1,7 @@
 package org.fandown.air;
 
 import java.util.List;
+import org.fandown.units.Decimals;
 
 /**
  * A fault of a certain size at a certain place.
@@ -23,9 +24,9 @@ public record FaultCase(Fault fault, double size, String place) {
                     "The size of "
                             + fault.id()
                             + " must be "
-                            + range.least()
+                            + Decimals.formatShort(range.least(), 6)
                             + " to "
-                            + range.most()
+                            + Decimals.formatShort(range.most(), 6)
                             + " "
                             + range.unit()
                             + ".");
