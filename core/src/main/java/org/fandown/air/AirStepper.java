@@ -58,10 +58,11 @@ public final class AirStepper {
      * @param state the state to move, of this stepper's network
      * @param seconds length of the step, more than 0
      * @return the largest change of a pressure, Pa
-     * @throws IllegalArgumentException if the state is of another network or the length not above 0
+     * @throws IllegalArgumentException if the state is of another network, or the length is not
+     *     above 0 and finite
      */
     public double step(AirState state, double seconds) {
-        require(state, seconds > 0);
+        require(state, seconds > 0 && seconds < Double.POSITIVE_INFINITY);
         before.save(state);
         clearFlows(state);
         int parts = 1;
@@ -89,10 +90,11 @@ public final class AirStepper {
      * @param until the time to stop at, s
      * @param control how long the steps are
      * @param valves what happens after each step
-     * @throws IllegalArgumentException if the state is of another network or the moment has passed
+     * @throws IllegalArgumentException if the state is of another network, or the moment has passed
+     *     or is not finite
      */
     public void advance(AirState state, double until, StepControl control, AfterStep valves) {
-        require(state, until >= state.time);
+        require(state, until >= state.time && until < Double.POSITIVE_INFINITY);
         while (state.time < until) {
             double suggested = control.clamp(state.suggestedStep);
             double left = until - state.time;
@@ -124,13 +126,13 @@ public final class AirStepper {
         return cuts;
     }
 
-    private void require(AirState state, boolean future) {
+    private void require(AirState state, boolean forward) {
         if (state.network() != network) {
             throw new IllegalArgumentException(
                     "The state is of another network; make a stepper for that one.");
         }
-        if (!future) {
-            throw new IllegalArgumentException("Time only moves forward.");
+        if (!forward) {
+            throw new IllegalArgumentException("Time only moves forward, and by a finite step.");
         }
     }
 

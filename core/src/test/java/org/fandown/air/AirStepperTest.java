@@ -249,6 +249,8 @@ class AirStepperTest {
                 .hasMessageContaining("another network");
         assertThatThrownBy(() -> stepper.step(state, 0))
                 .isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> stepper.step(state, Double.POSITIVE_INFINITY))
+                .isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> stepper.step(state, Double.NaN))
                 .isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> stepper.advance(state, -1, StepControl.LIVE, AfterStep.NOTHING))
