@@ -11,6 +11,12 @@ import org.fandown.units.Unit;
 
 /** Reads a needle that was watched over time: a build-up or a loss of air. */
 final class SpanReader {
+    /** No test of a needle is shorter (s). */
+    private static final double SHORTEST = 1;
+
+    /** Nobody reads a needle twice in less (s). */
+    private static final double SHORTEST_STEP = 0.05;
+
     private final Fields fields;
     private final Check check;
     private final Circumstances at;
@@ -109,7 +115,7 @@ final class SpanReader {
         }
         Sample last = before.get(before.size() - 1);
         Unit seconds = Unit.SECOND;
-        if (!(sample.time().valueIn(seconds) > last.time().valueIn(seconds))) {
+        if (sample.time().valueIn(seconds) - last.time().valueIn(seconds) < SHORTEST_STEP) {
             throw point.refuse(
                     "at",
                     "this is not later than the point before",
@@ -127,7 +133,7 @@ final class SpanReader {
 
     private Quantity time() {
         Quantity time = clock.read(fields, "time");
-        if (!(time.value() > 0)) {
+        if (time.valueIn(Unit.SECOND) < SHORTEST) {
             throw fields.refuse(
                     "time",
                     "a test takes longer than no time",
