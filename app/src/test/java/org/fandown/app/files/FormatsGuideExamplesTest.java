@@ -1,0 +1,166 @@
+package org.fandown.app.files;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.fandown.app.cli.FandownCommand;
+import org.fandown.check.CheckKind;
+import org.fandown.document.Json;
+import org.fandown.document.ListNode;
+import org.fandown.document.MapNode;
+import org.fandown.document.Node;
+import org.fandown.document.ScalarNode;
+import org.fandown.evidence.Inspection;
+import org.fandown.evidence.InspectionReader;
+import org.fandown.units.Dimension;
+import org.fandown.units.Quantity;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** What the guide to file formats shows is what the program reads and writes. */
+class FormatsGuideExamplesTest {
+    private static final Path GUIDE = Path.of("..", "docs", "formats.md");
+    private static final Path EXAMPLES = Path.of("..", "examples");
+    private static final Pattern CODE = Pattern.compile("`([^`]+)`");
+
+    private String guide = "";
+
+    @BeforeEach
+    void read_the_guide() throws IOException {
+        guide = Files.readString(GUIDE);
+    }
+
+    @Test
+    void every_form_of_a_reading_loads_as_it_is_printed() {
+        String inspection =
+                "place: CA-ON%nmoment: 2026-11-23T06:40:00Z%nvehicle: straight-truck.yaml%n"
+                                .formatted()
+                        + "readings:\n"
+                        + block("yaml readings").indent(2);
+        Inspection read =
+                new InspectionReader(
+                                name ->
+                                        DocumentFiles.read(
+                                                EXAMPLES.resolve("vehicles").resolve(name)))
+                        .read(DocumentText.yaml("formats.md", inspection));
+
+        assertThat(read.readings()).hasSize(11);
+        Set<CheckKind> kinds = EnumSet.noneOf(CheckKind.class);
+        read.readings().keySet().forEach(check -> kinds.add(check.kind()));
+        assertThat(kinds)
+                .containsExactlyInAnyOrder(
+                        CheckKind.VALUE,
+                        CheckKind.BUILD_UP,
+                        CheckKind.AIR_LOSS,
+                        CheckKind.RESERVE,
+                        CheckKind.YES_NO);
+    }
+
+    @Test
+    void every_spelling_of_a_unit_is_understood_as_the_table_says() {
+        Set<Dimension> shown = EnumSet.noneOf(Dimension.class);
+        for (String row : section("Spellings that are understood").lines().toList()) {
+            String[] cells = row.split("\\|", -1);
+            if (cells.length == 4 && cells[2].contains("`")) {
+                Dimension dimension = dimension(cells[1].strip());
+                shown.add(dimension);
+                Matcher spelling = CODE.matcher(cells[2]);
+                while (spelling.find()) {
+                    assertThat(Quantity.parse("2 " + spelling.group(1)).dimension())
+                            .as(spelling.group(1))
+                            .isEqualTo(dimension);
+                }
+            }
+        }
+        assertThat(shown).hasSize(12);
+    }
+
+    @Test
+    void the_json_of_judge_is_printed_as_it_is_written() {
+        assertHolds(
+                Json.read("formats.md", block("json judge")),
+                output(
+                        "judge",
+                        EXAMPLES.resolve("inspections/ontario-stroke-over.yaml").toString(),
+                        "--json"));
+    }
+
+    @Test
+    void the_json_of_rules_is_printed_as_it_is_written() {
+        assertHolds(
+                Json.read("formats.md", block("json rules")),
+                output(
+                        "rules",
+                        "--place",
+                        "CA-ON",
+                        "--vehicle",
+                        EXAMPLES.resolve("vehicles/tractor-box-trailer.yaml").toString(),
+                        "--on",
+                        "2026-11-24",
+                        "--json"));
+    }
+
+    /** Every key and value of the shorter document stands in the longer one. */
+    private static void assertHolds(Node shown, Node whole) {
+        assertThat(holds(shown, whole)).as(Json.writeCompact(shown)).isTrue();
+    }
+
+    private static boolean holds(Node shown, Node whole) {
+        if (shown instanceof MapNode map) {
+            return whole instanceof MapNode other
+                    && map.keys().stream()
+                            .allMatch(
+                                    key ->
+                                            other.get(key).isPresent()
+                                                    && holds(
+                                                            map.get(key).orElseThrow(),
+                                                            other.get(key).orElseThrow()));
+        }
+        if (shown instanceof ListNode list) {
+            return whole instanceof ListNode other
+                    && list.items().stream()
+                            .allMatch(item -> other.items().stream().anyMatch(o -> holds(item, o)));
+        }
+        return shown instanceof ScalarNode scalar
+                && whole instanceof ScalarNode other
+                && scalar.kind() == other.kind()
+                && scalar.text().equals(other.text());
+    }
+
+    private static Node output(String... args) {
+        StringWriter out = new StringWriter();
+        FandownCommand.run(new PrintWriter(out, true), new PrintWriter(out, true), args);
+        return Json.read("output.json", out.toString());
+    }
+
+    private static Dimension dimension(String words) {
+        return switch (words) {
+            case "speed of rotation" -> Dimension.ROTATION;
+            case "share" -> Dimension.RATIO;
+            default ->
+                    Dimension.valueOf(words.replace(' ', '_').toUpperCase(java.util.Locale.ROOT));
+        };
+    }
+
+    private String section(String opening) {
+        int begin = guide.indexOf(opening);
+        assertThat(begin).as(opening).isNotNegative();
+        return guide.substring(begin, guide.indexOf("\n## ", begin));
+    }
+
+    private String block(String name) {
+        String opening = "```" + name + "\n";
+        assertThat(List.of(guide.split(opening, -1))).as(opening).hasSize(2);
+        int begin = guide.indexOf(opening) + opening.length();
+        return guide.substring(begin, guide.indexOf("```", begin));
+    }
+}
