@@ -17,6 +17,9 @@ final class SpanReader {
     /** Nobody reads a needle twice in less (s). */
     private static final double SHORTEST_STEP = 0.05;
 
+    private static final String LEAST = "1 s or more";
+    private static final String TOO_SHORT = "nobody watches a needle for so short a time";
+
     private final Fields fields;
     private final Check check;
     private final Circumstances at;
@@ -97,7 +100,11 @@ final class SpanReader {
         }
         Quantity first = samples.get(0).time();
         double last = samples.get(samples.size() - 1).time().valueIn(first.unit());
-        return span(samples, Quantity.of(last - first.value(), first.unit()));
+        Quantity held = Quantity.of(last - first.value(), first.unit());
+        if (isTooShort(held)) {
+            throw fields.refuse("points", TOO_SHORT, LEAST, "watch the needle for longer");
+        }
+        return span(samples, held);
     }
 
     private Reading span(List<Sample> samples, Quantity held) {
@@ -133,13 +140,13 @@ final class SpanReader {
 
     private Quantity time() {
         Quantity time = clock.read(fields, "time");
-        if (time.valueIn(Unit.SECOND) < SHORTEST) {
-            throw fields.refuse(
-                    "time",
-                    "a test takes longer than no time",
-                    "a time such as 60 s",
-                    "write the time on the clock");
+        if (isTooShort(time)) {
+            throw fields.refuse("time", TOO_SHORT, LEAST, "write the time on the clock");
         }
         return time;
+    }
+
+    private static boolean isTooShort(Quantity time) {
+        return time.valueIn(Unit.SECOND) < SHORTEST;
     }
 }
