@@ -24,6 +24,7 @@ final class AirPlan {
     final Optional<ParkingPart> parking;
     final List<BrakeEnd> brakes = new ArrayList<>();
     final boolean tows;
+    final List<AirOutlet.Spec> outlets;
     private final Plumbing parts;
     private final Vehicle vehicle;
 
@@ -57,6 +58,7 @@ final class AirPlan {
         supply.addInstruments(primaryNeedle, secondaryNeedle, lowAir);
         addStopLamp();
         parts.addFaults();
+        outlets = List.copyOf(parts.outlets);
         network = parts.network.build();
         elements = new AfterStepList(parts.elements, supply.compressor, pumped);
         brakes.addAll(0, all(rear));

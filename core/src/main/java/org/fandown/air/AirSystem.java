@@ -33,6 +33,7 @@ public final class AirSystem {
     private final AirStepper stepper;
     private final AirState state;
     private final StepControl steps;
+    private final List<AirOutlet> outlets;
 
     private AirSystem(AirPlan plan, AirSetup setup, StepControl steps) {
         this.plan = plan;
@@ -40,6 +41,7 @@ public final class AirSystem {
         this.steps = steps;
         stepper = new AirStepper(plan.network);
         state = plan.network.stateAtRest();
+        outlets = plan.outlets.stream().map(spec -> new AirOutlet(spec, state)).toList();
         control(AirControls.NONE);
     }
 
@@ -171,6 +173,14 @@ public final class AirSystem {
     /** Returns the air that leaves the dryer's purge valve, kg/s. */
     public double purgeFlow() {
         return Math.max(0, state.flow(plan.supply.purge));
+    }
+
+    /**
+     * Returns all ways by which air can leave to the outside, in a fixed order. The list is made
+     * once; each way tells its flow when asked.
+     */
+    public List<AirOutlet> outlets() {
+        return outlets;
     }
 
     /** Returns whether the parking knob is in, empty if there is none. */

@@ -1,6 +1,7 @@
 package org.fandown.air;
 
 import org.fandown.air.AirControls.Coupling;
+import org.fandown.air.AirOutlet.Kind;
 
 /** The couplings of supply and control line behind one unit. */
 final class GladHands implements Element {
@@ -45,7 +46,7 @@ final class GladHands implements Element {
     }
 
     private static AirLink open(Plumbing parts, String name, AirNode line) {
-        return parts.way(name, line, parts.atmosphere(), AirDefault.OPEN_LINE);
+        return parts.outlet(Kind.COUPLING, name, line, AirDefault.OPEN_LINE);
     }
 
     @Override

@@ -2,6 +2,7 @@ package org.fandown.air;
 
 import java.util.function.Function;
 import org.fandown.air.AirControls.Knob;
+import org.fandown.air.AirOutlet.Kind;
 import org.fandown.air.AirSetup.Defect;
 
 /** The dash valves of a powered unit, its spring brakes and the lines to a towed unit. */
@@ -45,8 +46,7 @@ final class ParkingPart {
             Defect sticks,
             Function<AirControls, Knob> hand) {
         AirLink feed = parts.way(name, dash, line, AirDefault.KNOB_WAY);
-        AirLink exhaust =
-                parts.way(name + "-exhaust", line, parts.atmosphere(), AirDefault.KNOB_WAY);
+        AirLink exhaust = parts.outlet(Kind.EXHAUST, name + "-exhaust", line, AirDefault.KNOB_WAY);
         KnobValve.Trip trip =
                 new KnobValve.Trip(
                         parts.absolute(pop),
@@ -100,11 +100,8 @@ final class ParkingPart {
         AirNode signal = addSignal();
         AirLink valve = parts.way("tractor-protection", signal, controlLine, AirDefault.FOOT_WAY);
         AirLink vent =
-                parts.way(
-                        "tractor-protection-vent",
-                        controlLine,
-                        parts.atmosphere(),
-                        AirDefault.KNOB_WAY);
+                parts.outlet(
+                        Kind.EXHAUST, "tractor-protection-vent", controlLine, AirDefault.KNOB_WAY);
         Latch latch =
                 new Latch(
                         supplyLine,

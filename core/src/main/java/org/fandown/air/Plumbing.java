@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.fandown.air.AirOutlet.Kind;
 import org.fandown.units.AbsolutePressure;
 import org.fandown.units.GaugePressure;
 import org.fandown.units.TimeSpan;
@@ -22,6 +23,7 @@ final class Plumbing {
     final AirNetworkBuilder network;
     final double ambient;
     final List<Element> elements = new ArrayList<>();
+    final List<AirOutlet.Spec> outlets = new ArrayList<>();
     private final Map<String, AirNode> nodes = new LinkedHashMap<>();
     private final Map<String, AirLink> links = new LinkedHashMap<>();
 
@@ -29,10 +31,6 @@ final class Plumbing {
         this.setup = setup;
         network = AirNetwork.builder(air);
         ambient = air.pressure().pascals();
-    }
-
-    AirNode atmosphere() {
-        return network.atmosphere();
     }
 
     /** Returns the absolute pressure in pascals of a setting in psi. */
@@ -63,7 +61,7 @@ final class Plumbing {
         TimeSpan wall = TimeSpan.ofSeconds(setup.value(AirDefault.WALL_TIME));
         AirNode node = keep(network.addReservoir(name, volume, wall));
         seep(node, volume);
-        AirLink drain = way("drain-" + name, node, atmosphere(), AirDefault.DRAIN_HOLE);
+        AirLink drain = outlet(Kind.DRAIN, "drain-" + name, node, AirDefault.DRAIN_HOLE);
         elements.add((s, c, h) -> s.setOpening(drain, c.drains().contains(name) ? 1 : 0));
         return node;
     }
@@ -74,7 +72,7 @@ final class Plumbing {
         double high = AbsolutePressure.STANDARD_ATMOSPHERE.pascals() + LEAK_AT;
         double conductance = flow / (Gas.REFERENCE_DENSITY * high);
         if (conductance > 0) {
-            orifice("seep-" + node.name(), node, atmosphere(), new Restriction(conductance, RATIO));
+            outlet(Kind.SEEP, "seep-" + node.name(), node, new Restriction(conductance, RATIO));
         }
     }
 
@@ -85,6 +83,17 @@ final class Plumbing {
     /** Adds a way of the size of a default; elements may open and shut it. */
     AirLink way(String name, AirNode a, AirNode b, AirDefault area) {
         return orifice(name, a, b, restriction(name, setup.value(area)));
+    }
+
+    /** Adds a way to the outside; elements may open and shut it. */
+    AirLink outlet(Kind kind, String name, AirNode from, AirDefault area) {
+        return outlet(kind, name, from, restriction(name, setup.value(area)));
+    }
+
+    private AirLink outlet(Kind kind, String name, AirNode from, Restriction way) {
+        AirLink link = orifice(name, from, network.atmosphere(), way);
+        outlets.add(new AirOutlet.Spec(kind, name, from, link, false));
+        return link;
     }
 
     AirLink check(String name, AirNode a, AirNode b, AirDefault area) {
@@ -99,13 +108,14 @@ final class Plumbing {
                         restriction(name, setup.value(exhaust)),
                         GaugePressure.ofPsi(setup.value(AirDefault.LAP_BAND)),
                         GaugePressure.ofPsi(setup.value(AirDefault.LAP_DEADBAND)));
-        return keep(network.lapping(name, from, to, valve));
+        AirLink link = keep(network.lapping(name, from, to, valve));
+        outlets.add(new AirOutlet.Spec(Kind.EXHAUST, name + "-exhaust", to, link, true));
+        return link;
     }
 
     /** Adds leaks, holes between circuits and stuck parts, after everything else. */
     void addFaults() {
-        setup.leaks()
-                .forEach((name, area) -> hole("leak-" + name, require(name), atmosphere(), area));
+        setup.leaks().forEach(this::leak);
         setup.bridges()
                 .forEach(
                         (bridge, area) ->
@@ -122,6 +132,14 @@ final class Plumbing {
                             AirLink link = requireLink(name);
                             elements.add((s, c, h) -> s.setOpening(link, opening));
                         });
+    }
+
+    private void leak(String volume, double area) {
+        AirNode from = require(volume);
+        if (area > 0) {
+            String name = "leak-" + volume;
+            outlet(Kind.LEAK, name, from, restriction(name, area));
+        }
     }
 
     private void hole(String name, AirNode a, AirNode b, double area) {

@@ -1,6 +1,7 @@
 package org.fandown.air;
 
 import java.util.Optional;
+import org.fandown.air.AirOutlet.Kind;
 import org.fandown.air.AirSetup.Defect;
 import org.fandown.units.GaugePressure;
 import org.fandown.units.Quantity;
@@ -55,7 +56,7 @@ final class SupplyPart {
         AirNode kept = parts.rigid("purge", size);
         parts.way("purge-orifice", discharge, kept, AirDefault.PURGE_HOLE);
         parts.check("dryer-check", discharge, supply, AirDefault.FEED_WAY);
-        return parts.way("purge-valve", discharge, parts.atmosphere(), AirDefault.PURGE_VALVE);
+        return parts.outlet(Kind.PURGE, "purge-valve", discharge, AirDefault.PURGE_VALVE);
     }
 
     private void feed(String name, AirNode reservoir, AirDefault opens) {
@@ -111,7 +112,8 @@ final class SupplyPart {
     }
 
     private void addSafetyValve() {
-        AirLink valve = parts.way("safety-valve", supply, parts.atmosphere(), AirDefault.FEED_WAY);
+        AirLink valve =
+                parts.outlet(Kind.SAFETY_VALVE, "safety-valve", supply, AirDefault.FEED_WAY);
         AirMemory open = parts.network.memory("safety-valve", 0);
         parts.elements.add(
                 new Latch(
