@@ -8,7 +8,9 @@ import org.fandown.air.AirControls;
 import org.fandown.air.AirControls.Coupling;
 import org.fandown.air.AirControls.Knob;
 import org.fandown.air.AirDefault;
+import org.fandown.air.AirNode;
 import org.fandown.air.AirSetup;
+import org.fandown.air.AirSetup.Spring;
 import org.fandown.air.AirSystem;
 import org.fandown.air.AirVehicles;
 import org.fandown.air.InCab;
@@ -26,11 +28,14 @@ class AirSystemReferenceTest {
     private static final String EDITION = "as amended to 78 FR 21853 (2013)";
     private static final String READ = "2026-11-25";
 
-    /** Valves and short lines, 12 to 25 in3 each, fill besides the chambers of the worked case. */
-    private static final double LINES_BESIDE_CHAMBERS = 2;
+    /** Valves and short lines of 0.1 in3 fill besides the chambers of the worked case, psi. */
+    private static final double LINES_BESIDE_CHAMBERS = 0.02;
 
-    /** Free strokes were chosen to a hundredth so that the strokes come out as in the case. */
-    private static final double SAME_STROKE = 0.03;
+    /** Free strokes are given, and nothing yields; conversions are rounded. */
+    private static final double SAME_STROKE = 1e-9;
+
+    /** Rounding of a mass and a pressure, in3. */
+    private static final double EXACT_VOLUME = 1e-6;
 
     private static final InCab COMBINATION =
             new InCab(AirVehicles.tractorTrailer(), AirSetup.SOUND);
@@ -238,19 +243,20 @@ class AirSystemReferenceTest {
     }
 
     @Source(
-            work = "Isothermal sharing of air between reservoirs and chambers",
-            edition = "worked by hand",
-            where = "5568 in3 at 110 psig, two type 20 at 1.25 in and four type 30 at 1.5 in",
+            work = "Boyle's law",
+            edition = "p = (reservoirs x p + rest x atmosphere) / (reservoirs + chambers), absolute",
+            where = "5568 in3 at 110 psi, two type 20 and four type 30, strokes row by row",
             kind = Kind.CLOSED_FORM,
             accessed = READ)
-    @Test
-    void one_full_application_takes_what_the_chambers_hold() {
-        AirSetup setup = AirSetup.SOUND.with(AirDefault.SOUND_LEAK, 0);
-        for (String wheel : List.of("1L", "1R", "2L", "2R", "3L", "3R")) {
-            double free = wheel.startsWith("1") ? 0.57 : 0.56;
-            setup = setup.withFreeStroke(WheelId.parse(wheel), Length.ofInches(free));
-        }
-        AirSystem system = new InCab(AirVehicles.tractor(), setup).charged(110);
+    @ParameterizedTest(name = "{3}")
+    @CsvSource({
+        "1.25, 1.5, 103.72955, adjusted",
+        "1.75, 2.0, 102.13781, at the limit",
+        "2.25, 2.5, 100.58829, bottomed"
+    })
+    void one_full_application_takes_what_the_chambers_hold(
+            double front, double rear, double expected, String where) {
+        AirSystem system = new InCab(AirVehicles.tractor(), bare(front, rear)).charged(110);
         system.control(system.controls().withFoot(1));
         system.advance(300);
 
@@ -259,9 +265,52 @@ class AirSystemReferenceTest {
                                 + 2200 * system.pressure("primary").inPsi()
                                 + 2000 * system.pressure("secondary").inPsi())
                         / 5568;
-        assertThat(stroke(system, "1L")).isCloseTo(1.25, within(SAME_STROKE));
-        assertThat(stroke(system, "2L")).isCloseTo(1.5, within(SAME_STROKE));
-        assertThat(mean).isCloseTo(103.72955, within(LINES_BESIDE_CHAMBERS));
+        assertThat(stroke(system, "1L")).isCloseTo(front, within(SAME_STROKE));
+        assertThat(stroke(system, "2L")).isCloseTo(rear, within(SAME_STROKE));
+        assertThat(mean).isCloseTo(expected, within(LINES_BESIDE_CHAMBERS));
+    }
+
+    /**
+     * A tractor without leaks and with hardly any air in its lines, valves and spring chambers,
+     * whose reservoirs are joined, and whose brakes have these strokes at any pressure.
+     */
+    private static AirSetup bare(double front, double rear) {
+        AirSetup setup =
+                AirSetup.SOUND
+                        .with(AirDefault.SOUND_LEAK, 0)
+                        .with(AirDefault.SHORT_LINE, 0.1)
+                        .with(AirDefault.TRACTOR_LINE, 0.1)
+                        .with(AirDefault.RELAY_CRACK, 0)
+                        .with(AirDefault.POWER_STROKE, 0)
+                        .with(AirDefault.SPRING_REST, 0.001)
+                        .withBridge("supply", "primary", 100)
+                        .withBridge("supply", "secondary", 100);
+        for (String wheel : List.of("1L", "1R", "2L", "2R", "3L", "3R")) {
+            Length free = Length.ofInches(wheel.startsWith("1") ? front : rear);
+            setup = setup.withFreeStroke(WheelId.parse(wheel), free);
+        }
+        for (String wheel : List.of("2L", "2R", "3L", "3R")) {
+            setup = setup.withSpring(WheelId.parse(wheel), Spring.CAGED);
+        }
+        return setup;
+    }
+
+    @Source(
+            work = "Trailer reservoir rule worked out for four type 30 chambers",
+            edition = "as printed in a manual for mechanics",
+            where = "8 x 4 x 89 in3 = 2848 in3",
+            kind = Kind.HANDBOOK,
+            accessed = READ,
+            note = "49 CFR 571.121 S5.2.1.1 gives the factor, its Table V the 89 in3")
+    @Test
+    void a_trailer_of_the_least_ratio_has_the_reservoir_of_the_worked_case() {
+        AirSetup least = AirSetup.SOUND.with(AirDefault.TOWED_RATIO, 8);
+        AirSystem system = new InCab(AirVehicles.tractorTrailer(), least).charged(0);
+        AirNode reservoir = system.state().network().node("unit2.reservoir").orElseThrow();
+
+        double cubicMetres =
+                system.state().kilograms(reservoir) * 287.05 * 293.15 / AirFigures.ATMOSPHERE;
+        assertThat(cubicMetres / 1.6387064e-5).isCloseTo(2848, within(EXACT_VOLUME));
     }
 
     private static double stroke(AirSystem system, String wheel) {

@@ -136,6 +136,35 @@ class ReservoirHeatReferenceTest {
         assertThat((before - tank.gaugePsi()) * 600).isEqualTo(psiPerMinute, within(rounding));
     }
 
+    @Source(
+            work = "Ideal gas at constant volume, closed form",
+            edition = "dp = absolute pressure x dT / T",
+            where = "100 psi at 293.15 K for one kelvin and one degree F; 120 psi from 80 F to 20 F",
+            kind = Kind.CLOSED_FORM,
+            accessed = "2026-11-25")
+    @ParameterizedTest(name = "{4}")
+    @CsvSource({
+        "100, 293.15, 294.15, 100.3912534505, one kelvin more",
+        "100, 293.15, 293.70555555555556, 100.217363028, one degree F more",
+        "120, 299.81666666666667, 266.48333333333333, 105.0246318, from 80 F to 20 F overnight"
+    })
+    void the_pressure_of_a_parked_vehicle_follows_the_weather(
+            double gauge, double before, double after, double expected, String where) {
+        Ambient weather = new Ambient(Ambient.STANDARD.pressure(), new Temperature(after));
+        AirNetworkBuilder builder = AirNetwork.builder(weather);
+        AirNode tank = builder.addReservoir("tank", TANK, TimeSpan.ofSeconds(20));
+        AirState state = builder.build().stateAtRest();
+        state.setPressure(tank, psi(gauge));
+        state.setTemperature(tank, new Temperature(before));
+        AirStepper stepper = new AirStepper(state.network());
+        for (int i = 0; i < 2000; i++) {
+            stepper.step(state, 0.5);
+        }
+
+        assertThat(state.gauge(tank).inPsi())
+                .isCloseTo(expected, withinPercentage(ANY_STEP_PERCENT));
+    }
+
     private static Tank emptied(double seconds, double step) {
         Tank tank = new Tank(INSULATED, 120, ROOM.kelvins());
         tank.run(seconds, step);

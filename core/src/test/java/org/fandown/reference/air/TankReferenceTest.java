@@ -20,6 +20,7 @@ import org.fandown.air.Ambient;
 import org.fandown.air.Restriction;
 import org.fandown.reference.Source;
 import org.fandown.reference.Source.Kind;
+import org.fandown.units.GaugePressure;
 import org.fandown.units.Length;
 import org.fandown.units.Volume;
 import org.junit.jupiter.api.Test;
@@ -36,6 +37,9 @@ class TankReferenceTest {
 
     /** The expected values are printed to ten digits; extrapolation leaves some 1e-9 of them. */
     private static final double TEN_DIGITS_PERCENT = 1e-6;
+
+    /** The expected values are printed to six digits. */
+    private static final double SIX_DIGITS_PERCENT = 1e-3;
 
     /** The straight line of the flow law near equal pressures, 0.1 % of the supply, in psi. */
     private static final double STRAIGHT_LINE = 0.135;
@@ -170,6 +174,48 @@ class TankReferenceTest {
         double after = atStepZero(step -> discharged(Volume.ofLitres(115), hole, 100, 60, step), 1);
 
         assertThat(after).isCloseTo(98.49297716, withinPercentage(TEN_DIGITS_PERCENT));
+    }
+
+    @Source(
+            work = "Leak through a hole, closed form",
+            edition = "flow = V / (R T) x rate of the pressure",
+            where = "115 L at 100 psi: 3 psi a minute is 0.471129 g/s, a hole of 0.70313 mm",
+            kind = Kind.CLOSED_FORM,
+            accessed = "2026-11-25")
+    @Test
+    void a_leak_of_three_psi_a_minute_is_a_hole_of_known_size() {
+        Restriction hole = Restriction.ofHole(Length.ofMillimetres(0.70313), 0.65);
+        double seconds = 1e-3;
+
+        double after = discharged(Volume.ofLitres(115), hole, 100, seconds, seconds);
+
+        assertThat((100 - after) / seconds * 60).isCloseTo(3, withinPercentage(SIX_DIGITS_PERCENT));
+        double capacity = 0.115 / (Nozzle.GAS_CONSTANT * ROOM.kelvins());
+        assertThat(1000 * capacity * (100 - after) * AirFigures.PSI / seconds)
+                .isCloseTo(0.471129, withinPercentage(SIX_DIGITS_PERCENT));
+    }
+
+    @Source(
+            work = "40 CFR 1065.644, vacuum-decay leak rate, with the data of its example",
+            edition = "inputs as read",
+            where = "0.002 m3 from 25300 to 50600 Pa at 293.15 K in 70 s: 2.965704685e-4 mol/s",
+            kind = Kind.REGULATION,
+            accessed = "2026-11-25",
+            note = "the result was worked out from the inputs with the gas constant printed there")
+    @Test
+    void a_vacuum_fills_by_the_leak_of_the_worked_example() {
+        double molarGasConstant = 8.314472;
+        double kilogramsPerMole = molarGasConstant / Nozzle.GAS_CONSTANT;
+        AirNetworkBuilder builder = AirNetwork.builder(Ambient.STANDARD);
+        AirNode tank = builder.addRigid("tank", Volume.ofLitres(2));
+        AirSource leak = builder.source("leak", tank, ROOM);
+        AirState state = builder.build().stateAtRest();
+        state.setPressure(tank, new GaugePressure(25_300 - AirFigures.ATMOSPHERE));
+        state.setInflow(leak, 2.965704685e-4 * kilogramsPerMole);
+
+        run(state, 70, 1);
+
+        assertThat(state.pascals(tank)).isCloseTo(50_600, withinPercentage(TEN_DIGITS_PERCENT));
     }
 
     @Source(
