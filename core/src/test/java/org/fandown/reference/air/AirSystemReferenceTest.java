@@ -244,7 +244,8 @@ class AirSystemReferenceTest {
 
     @Source(
             work = "Boyle's law",
-            edition = "p = (reservoirs x p + rest x atmosphere) / (reservoirs + chambers), absolute",
+            edition =
+                    "p = (reservoirs x p + rest x atmosphere) / (reservoirs + chambers), absolute",
             where = "5568 in3 at 110 psi, two type 20 and four type 30, strokes row by row",
             kind = Kind.CLOSED_FORM,
             accessed = READ)

@@ -92,7 +92,8 @@ class CompressorReferenceTest {
             where = "30.3 cfm at 1800 rpm and 45.3 cfm at 3000 rpm, at 120 psi, row by row",
             kind = Kind.HANDBOOK,
             accessed = READ,
-            note = "the defaults were fitted to these two points; shows that the law gives them back")
+            note =
+                    "the defaults were fitted to these two points; shows that the law gives them back")
     @ParameterizedTest(name = "{3}")
     @CsvSource({
         "1800, 30.3, 0.663935239, 1800 rpm at 120 psi",

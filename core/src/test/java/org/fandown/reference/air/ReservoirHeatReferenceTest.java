@@ -139,7 +139,8 @@ class ReservoirHeatReferenceTest {
     @Source(
             work = "Ideal gas at constant volume, closed form",
             edition = "dp = absolute pressure x dT / T",
-            where = "100 psi at 293.15 K for one kelvin and one degree F; 120 psi from 80 F to 20 F",
+            where =
+                    "100 psi at 293.15 K for one kelvin and one degree F; 120 psi from 80 F to 20 F",
             kind = Kind.CLOSED_FORM,
             accessed = "2026-11-25")
     @ParameterizedTest(name = "{4}")

@@ -201,7 +201,7 @@ class TankReferenceTest {
             where = "0.002 m3 from 25300 to 50600 Pa at 293.15 K in 70 s: 2.965704685e-4 mol/s",
             kind = Kind.REGULATION,
             accessed = "2026-11-25",
-            note = "the result was worked out from the inputs with the gas constant printed there")
+            note = "worked out from the inputs as read, with 8.314472 J/(mol K)")
     @Test
     void a_vacuum_fills_by_the_leak_of_the_worked_example() {
         double molarGasConstant = 8.314472;
