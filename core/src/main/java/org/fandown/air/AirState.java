@@ -1,5 +1,6 @@
 package org.fandown.air;
 
+import org.fandown.units.Fingerprint;
 import org.fandown.units.GaugePressure;
 import org.fandown.units.Temperature;
 

@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.fandown.air.AirSetup.Defect;
 import org.fandown.units.GaugePressure;
 import org.fandown.units.Length;
+import org.fandown.units.RotationalSpeed;
 import org.fandown.units.TimeSpan;
 import org.fandown.vehicle.Vehicle;
 import org.fandown.vehicle.WheelId;
@@ -77,6 +78,11 @@ public final class AirSystem {
         plan.elements.control(controls);
         plan.elements.after(state, 0);
         state.restartStep();
+    }
+
+    /** Sets the engine's speed, which changes all the time, without a fresh start of the steps. */
+    public void turn(RotationalSpeed engine) {
+        plan.elements.control(controls().withEngine(engine));
     }
 
     /** Returns what a person does now. */
@@ -206,6 +212,23 @@ public final class AirSystem {
                 .filter(end -> end.wheel.equals(wheel))
                 .findFirst()
                 .map(this::stroke);
+    }
+
+    /** Returns the travel of a push rod until the linings touch, empty without an air chamber. */
+    public Optional<Length> freeStroke(WheelId wheel) {
+        return plan.brakes.stream()
+                .filter(end -> end.wheel.equals(wheel))
+                .findFirst()
+                .map(end -> Length.ofInches(end.freeStroke()));
+    }
+
+    /** Returns the part of its force that is left to the spring of a spring brake, 0 to 1. */
+    public double springLeft(WheelId wheel) {
+        AirSetup.Spring state = setup.springs().get(wheel);
+        if (state == AirSetup.Spring.CAGED) {
+            return 0;
+        }
+        return state == AirSetup.Spring.BROKEN ? BrakeEnd.BROKEN_LEFT : 1;
     }
 
     private Length stroke(BrakeEnd end) {

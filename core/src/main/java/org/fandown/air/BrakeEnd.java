@@ -19,7 +19,7 @@ final class BrakeEnd {
     /** Stroke at which a spring brake parks is sought at this pressure; psi. */
     private static final double PARKED_AT = 55;
 
-    private static final double BROKEN_LEFT = 1.0 / 3;
+    static final double BROKEN_LEFT = 1.0 / 3;
     private static final double DRAG = 60;
     private static final double MOST_TRAVEL = 0.95;
 
@@ -90,7 +90,7 @@ final class BrakeEnd {
         return ChamberLaw.service(Volume.ofCubicInches(rest), area, stroke);
     }
 
-    private double freeStroke() {
+    double freeStroke() {
         Length own = setup.freeStrokes().get(wheel);
         double free = own != null ? own.inInches() : setup.value(AirDefault.FREE_STROKE);
         return Math.min(free, full);

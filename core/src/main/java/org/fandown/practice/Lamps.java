@@ -1,0 +1,67 @@
+package org.fandown.practice;
+
+import java.util.Optional;
+import org.fandown.air.AirSetup;
+import org.fandown.air.AirSystem;
+import org.fandown.units.Fingerprint;
+import org.fandown.vehicle.Vehicle;
+import org.fandown.vehicle.VehicleUnit;
+
+/** Key, lamps and buzzer. */
+final class Lamps {
+    private final AirSystem air;
+    private final boolean hasAbs;
+    private final boolean hasTrailerAbs;
+    private boolean keyOn;
+    private double onFor;
+
+    Lamps(Vehicle vehicle, AirSetup setup, AirSystem air) {
+        this.air = air;
+        hasAbs = vehicle.powerUnit().abs().orElse(false);
+        hasTrailerAbs = vehicle.towedUnits().stream().anyMatch(Lamps::hasAbs);
+    }
+
+    private static boolean hasAbs(VehicleUnit unit) {
+        return unit.abs().orElse(false);
+    }
+
+    boolean keyOn() {
+        return keyOn;
+    }
+
+    void key(boolean on) {
+        keyOn = on;
+        onFor = 0;
+    }
+
+    void advance(double seconds) {
+        if (keyOn) {
+            onFor += seconds;
+        }
+    }
+
+    boolean lowAir() {
+        return keyOn && air.lowAirLamp();
+    }
+
+    boolean buzzer() {
+        return keyOn && air.lowAirBuzzer();
+    }
+
+    Optional<Boolean> abs() {
+        return hasAbs ? Optional.of(checksItself()) : Optional.empty();
+    }
+
+    Optional<Boolean> trailerAbs() {
+        return hasTrailerAbs ? Optional.of(checksItself()) : Optional.empty();
+    }
+
+    private boolean checksItself() {
+        return keyOn && onFor < PracticeDefault.ABS_TIME.number();
+    }
+
+    void addTo(Fingerprint print) {
+        print.add(keyOn ? 1L : 0L);
+        print.add(onFor);
+    }
+}
