@@ -15,7 +15,6 @@ import org.fandown.document.Fields;
 import org.fandown.document.Nearest;
 import org.fandown.document.Node;
 import org.fandown.vehicle.Vehicle;
-import org.fandown.vehicle.VehicleReader;
 import org.fandown.vehicle.WheelId;
 
 /** Reads a written-down inspection, strictly. */
@@ -25,9 +24,6 @@ public final class InspectionReader {
                     .filter(check -> isOfWholeVehicle(check.kind()))
                     .map(Check::id)
                     .toList();
-
-    private static final String VEHICLE =
-            "the path of a vehicle file from this file, or the vehicle itself";
 
     private final VehicleSource vehicles;
 
@@ -47,10 +43,10 @@ public final class InspectionReader {
      */
     public Inspection read(Node document) {
         Fields fields = Fields.of(document);
-        PlaceCode place = place(fields);
+        PlaceCode place = CommonKeys.place(fields);
         OffsetDateTime moment = fields.moment("moment");
         Contradictions.requireYear(fields, moment.getYear());
-        Vehicle vehicle = vehicle(fields);
+        Vehicle vehicle = CommonKeys.vehicle(fields, vehicles);
         Contradictions.requireBuilt(fields, vehicle, moment.toLocalDate());
         Report report =
                 fields.has("report") ? report(fields.fields("report")) : new Report(Map.of());
@@ -82,54 +78,6 @@ public final class InspectionReader {
                 parts,
                 others,
                 notes);
-    }
-
-    private static PlaceCode place(Fields fields) {
-        if (!fields.has("place")) {
-            throw fields.missing("place", "the code of a place, such as CA-ON or US");
-        }
-        String code = fields.text("place");
-        if (!PlaceCode.isWellFormed(code)) {
-            throw fields.refuse(
-                    "place",
-                    "this is not a place code",
-                    "an ISO 3166 code such as CA-ON or US",
-                    "write the code in capitals; `fandown rules` lists the places");
-        }
-        return new PlaceCode(code);
-    }
-
-    private Vehicle vehicle(Fields fields) {
-        if (!fields.has("vehicle")) {
-            throw fields.missing("vehicle", VEHICLE);
-        }
-        if (fields.isMap("vehicle")) {
-            return VehicleReader.read(fields.node("vehicle"));
-        }
-        return VehicleReader.read(fetch(fields));
-    }
-
-    /** Where the named document cannot even be opened, the place to mend is the name. */
-    private Node fetch(Fields fields) {
-        String name = fields.text("vehicle");
-        try {
-            return vehicles.fetch(name);
-        } catch (IllegalArgumentException e) {
-            throw fields.refuse(
-                    "vehicle",
-                    "this cannot be fetched: " + e.getMessage(),
-                    VEHICLE,
-                    "correct the path");
-        } catch (DocumentException e) {
-            if (e.line() > 0) {
-                throw e;
-            }
-            throw fields.refuse(
-                    "vehicle",
-                    e.problem() + ": " + e.file(),
-                    e.allowed().isEmpty() ? VEHICLE : e.allowed(),
-                    e.nextStep());
-        }
     }
 
     private static Report report(Fields fields) {

@@ -2,7 +2,7 @@ package org.fandown.evidence;
 
 import org.fandown.document.Node;
 
-/** Fetches the vehicle document that an inspection names instead of containing it. */
+/** Fetches the vehicle document that a file names instead of containing it. */
 @FunctionalInterface
 public interface VehicleSource {
     /** Refuses every name: for documents that have to contain their vehicle. */
@@ -15,7 +15,7 @@ public interface VehicleSource {
     /**
      * The document of the given name.
      *
-     * @param name as the inspection writes it, usually a path beside the inspection file
+     * @param name as the file writes it, usually a path beside that file
      * @throws IllegalArgumentException with a clause for the user, if there is none
      */
     Node fetch(String name);

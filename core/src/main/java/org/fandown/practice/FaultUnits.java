@@ -1,0 +1,63 @@
+package org.fandown.practice;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.fandown.air.FaultSize;
+import org.fandown.units.Decimals;
+import org.fandown.units.Unit;
+
+/** In which units files write the size of a fault. */
+public final class FaultUnits {
+    private static final int DECIMALS = 6;
+
+    private FaultUnits() {}
+
+    /**
+     * Returns the unit of sizes that have one.
+     *
+     * @throws IllegalArgumentException if these sizes are parts of a whole
+     */
+    static Unit of(FaultSize size) {
+        for (Unit unit : Unit.values()) {
+            if (unit.symbol().equals(size.unit())) {
+                return unit;
+            }
+        }
+        throw new IllegalArgumentException("'" + size.unit() + "' is not the name of a unit.");
+    }
+
+    /**
+     * Returns the range in words: {@code 0.3 mm to 5 mm}, or {@code 20 % to 80 %} for a part.
+     *
+     * @param size the sizes of a fault
+     */
+    public static String range(FaultSize size) {
+        return text(size.least(), size) + " to " + text(size.most(), size);
+    }
+
+    /** Returns the usual size in words, empty text if the fault has no size. */
+    public static String usual(FaultSize size) {
+        return size.equals(FaultSize.NONE) ? "" : text(size.usual(), size);
+    }
+
+    private static String text(double number, FaultSize size) {
+        return size.unit().isEmpty()
+                ? Decimals.formatShort(100 * number, DECIMALS) + " %"
+                : Decimals.formatShort(number, DECIMALS) + " " + size.unit();
+    }
+
+    /** Writes a size so that the very same number is read back. */
+    static String exact(double size, FaultSize of) {
+        if (of.unit().isEmpty()) {
+            return ExactText.ofBase(size, Unit.PERCENT);
+        }
+        Unit own = of(of);
+        List<Unit> units = new ArrayList<>(List.of(own));
+        for (Unit unit : Unit.values()) {
+            if (unit.dimension() == own.dimension() && unit != own) {
+                units.add(unit);
+            }
+        }
+        return ExactText.of(size, own, units.toArray(new Unit[0]));
+    }
+}
