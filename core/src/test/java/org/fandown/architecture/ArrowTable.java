@@ -34,6 +34,7 @@ final class ArrowTable {
             evidence  : units document check vehicle
             trace     : units evidence
             judgement : units check vehicle rulebook evidence
+            plot      : units
             procedure : units check vehicle rulebook
             practice  : units document check vehicle air braking evidence
             referee   : units document check vehicle rulebook braking evidence trace judgement \

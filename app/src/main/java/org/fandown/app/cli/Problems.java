@@ -1,7 +1,7 @@
 package org.fandown.app.cli;
 
 import java.util.List;
-import org.fandown.app.paper.ReportWriteException;
+import org.fandown.app.files.FileWriteException;
 import org.fandown.document.DocumentException;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
@@ -41,7 +41,7 @@ final class Problems {
     static int report(Exception problem, CommandLine command) {
         if (problem instanceof DocumentException
                 || problem instanceof ParameterException
-                || problem instanceof ReportWriteException) {
+                || problem instanceof FileWriteException) {
             command.getErr().println("fandown: " + problem.getMessage());
             command.getErr().flush();
             return ExitCode.REFUSED;

@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import org.fandown.app.files.FileWriteException;
+import org.fandown.app.files.WholeFile;
 
 /**
  * Prints the report of a judgement as a PDF document: one page where possible, the same content
@@ -17,10 +19,10 @@ public final class ReportPdf {
      *
      * @param content what to print
      * @param file where to write it
-     * @throws ReportWriteException if the file cannot be written
+     * @throws FileWriteException if the file cannot be written
      */
     public static void write(ReportContent content, Path file) {
-        WholeFile.write(file, bytes(content));
+        WholeFile.write("report", file, bytes(content));
     }
 
     /**

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.fandown.app.files.FileWriteException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -45,7 +46,7 @@ class ReportFileTest {
     void missing_directory_is_named_with_the_next_step() throws IOException {
         Path file = folder.resolve("absent").resolve("report.pdf");
 
-        ReportWriteException problem = problem(file);
+        FileWriteException problem = problem(file);
 
         assertThat(problem)
                 .hasMessageContaining(file.toString())
@@ -87,9 +88,9 @@ class ReportFileTest {
                 .hasMessage("full");
     }
 
-    private ReportWriteException problem(Path file) {
+    private FileWriteException problem(Path file) {
         return catchThrowableOfType(
-                ReportWriteException.class, () -> ReportPdf.write(content, file));
+                FileWriteException.class, () -> ReportPdf.write(content, file));
     }
 
     private List<String> names() throws IOException {

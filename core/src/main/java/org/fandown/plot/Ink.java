@@ -1,0 +1,19 @@
+package org.fandown.plot;
+
+/** What a line or a text is for. A page chooses a colour for each, by day and by night. */
+public enum Ink {
+    /** Titles and texts. */
+    TEXT,
+    /** Texts of less weight: axes, times. */
+    FAINT,
+    /** Lines of the grid. */
+    GRID,
+    /** The first curve. */
+    FIRST,
+    /** The second curve. */
+    SECOND,
+    /** Marks of what a person did, and their leaders. */
+    MARK,
+    /** What endangers somebody. */
+    HAZARD
+}

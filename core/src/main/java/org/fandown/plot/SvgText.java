@@ -1,0 +1,154 @@
+package org.fandown.plot;
+
+import java.util.List;
+import org.fandown.plot.Shape.Align;
+import org.fandown.plot.Shape.Label;
+import org.fandown.plot.Shape.Plate;
+import org.fandown.plot.Shape.Point;
+import org.fandown.plot.Shape.Trail;
+import org.fandown.units.Decimals;
+
+/**
+ * Writes a drawing as an SVG file that stands for itself: light by day, dark where the reader
+ * prefers it, no wider than it is good to read.
+ */
+public final class SvgText {
+    private static final List<String> STYLE =
+            List.of(
+                    "svg{background:#fbfaf4;max-width:60rem;margin:auto;display:block}",
+                    "text{font-family:system-ui,'DejaVu Sans',sans-serif;",
+                    "font-variant-numeric:tabular-nums}",
+                    ".b{font-weight:700}",
+                    ".trail{fill:none;stroke-linejoin:round;stroke-linecap:round}",
+                    "text.text{fill:#17181c}text.faint{fill:#55585f}",
+                    "text.first{fill:#0b4a86}text.second{fill:#a33e00}",
+                    "text.mark{fill:#17181c}text.hazard{fill:#ab0020}",
+                    ".trail.faint{stroke:#55585f}.trail.grid{stroke:#d8d4c6}",
+                    ".trail.first{stroke:#0b4a86}.trail.second{stroke:#d95f0e}",
+                    ".trail.mark{stroke:#8d8a7e}.trail.hazard{stroke:#ab0020}",
+                    "rect.mark{fill:#3d4048}rect.hazard{fill:#ab0020}",
+                    "text.on{fill:#fff}",
+                    "@media (prefers-color-scheme:dark){",
+                    "svg{background:#14171b}",
+                    "text.text,text.mark{fill:#f1f0ea}text.faint{fill:#b4b6bb}",
+                    "text.first{fill:#8cc8ff}text.second{fill:#ffb27a}text.hazard{fill:#ff9aa2}",
+                    ".trail.faint{stroke:#b4b6bb}.trail.grid{stroke:#383c42}",
+                    ".trail.first{stroke:#8cc8ff}.trail.second{stroke:#ff9a4d}",
+                    ".trail.mark{stroke:#74777d}.trail.hazard{stroke:#ff9aa2}",
+                    "rect.mark{fill:#d5d3c9}rect.hazard{fill:#ff9aa2}",
+                    "text.on{fill:#14171b}",
+                    "}");
+    private static final int DECIMALS = 2;
+
+    private final StringBuilder out = new StringBuilder();
+
+    private SvgText() {}
+
+    /**
+     * Writes a drawing.
+     *
+     * @param drawing the drawing
+     * @return the whole SVG file
+     */
+    public static String of(Drawing drawing) {
+        SvgText svg = new SvgText();
+        svg.begin(drawing);
+        drawing.shapes().forEach(svg::shape);
+        return svg.out.append("</svg>\n").toString();
+    }
+
+    private void begin(Drawing drawing) {
+        out.append("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"100%\" viewBox=\"0 0 ")
+                .append(figure(drawing.width()))
+                .append(' ')
+                .append(figure(drawing.height()))
+                .append("\" role=\"img\">\n<title>")
+                .append(escaped(drawing.title()))
+                .append("</title>\n<style>\n")
+                .append(String.join("\n", STYLE))
+                .append("\n</style>\n");
+    }
+
+    private void shape(Shape shape) {
+        if (shape instanceof Trail trail) {
+            trail(trail);
+        } else if (shape instanceof Plate plate) {
+            plate(plate);
+        } else if (shape instanceof Label label) {
+            label(label);
+        }
+    }
+
+    private void trail(Trail trail) {
+        out.append("<path class=\"trail ").append(name(trail.ink())).append("\" d=\"");
+        char command = 'M';
+        for (Point point : trail.points()) {
+            out.append(command).append(figure(point.x())).append(' ').append(figure(point.y()));
+            command = 'L';
+        }
+        out.append("\" stroke-width=\"").append(figure(trail.width())).append('"');
+        if (trail.dashed()) {
+            out.append(" stroke-dasharray=\"").append(trail.width() > 1 ? "7 5" : "2 4").append('"');
+        }
+        out.append("/>\n");
+    }
+
+    private void plate(Plate plate) {
+        out.append("<rect class=\"").append(name(plate.ink())).append('"');
+        attribute("x", plate.corner().x());
+        attribute("y", plate.corner().y());
+        attribute("width", plate.width());
+        attribute("height", plate.height());
+        out.append(" rx=\"5\"/>\n");
+    }
+
+    private void label(Label label) {
+        out.append("<text class=\"").append(label.look().onPlate() ? "on" : name(label.look().ink()));
+        out.append(label.look().bold() ? " b\"" : "\"");
+        attribute("x", label.at().x());
+        attribute("y", label.at().y());
+        attribute("font-size", label.look().size());
+        if (label.align() != Align.START) {
+            out.append(" text-anchor=\"")
+                    .append(label.align() == Align.END ? "end" : "middle")
+                    .append('"');
+        }
+        out.append('>').append(escaped(label.text())).append("</text>\n");
+    }
+
+    private void attribute(String name, double value) {
+        out.append(' ').append(name).append("=\"").append(figure(value)).append('"');
+    }
+
+    private static String figure(double value) {
+        return Decimals.formatShort(value, DECIMALS);
+    }
+
+    private static String name(Ink ink) {
+        return switch (ink) {
+            case TEXT -> "text";
+            case FAINT -> "faint";
+            case GRID -> "grid";
+            case FIRST -> "first";
+            case SECOND -> "second";
+            case MARK -> "mark";
+            case HAZARD -> "hazard";
+        };
+    }
+
+    /** Characters that XML cannot hold are left out. */
+    private static String escaped(String text) {
+        StringBuilder escaped = new StringBuilder();
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            switch (c) {
+                case '&' -> escaped.append("&amp;");
+                case '<' -> escaped.append("&lt;");
+                case '>' -> escaped.append("&gt;");
+                case '"' -> escaped.append("&quot;");
+                default -> escaped.append(c < ' ' || c >= '\ufffe' ? "" : c);
+            }
+        }
+        return escaped.toString();
+    }
+}
