@@ -1,6 +1,7 @@
 package org.fandown.practice;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.Optional;
 import org.fandown.air.AirVehicles;
@@ -95,6 +96,18 @@ class PracticeTruckTest {
 
         assertThat(truck.metres()).isGreaterThan(5);
         assertThat(saw(truck, Kind.HAZARD)).contains("rolls away with nobody in the cab");
+    }
+
+    /** Free rolling: a = g (sin - 0.007 cos), closed form of the motion without brakes. */
+    @Test
+    void a_free_truck_gains_speed_as_the_grade_says() {
+        StartState free = new StartState(GaugePressure.ofPsi(110), false, true);
+        PracticeTruck truck = PracticeTruck.of(healthy().with(free).with(slope(-0.05)));
+        truck.advance(4);
+
+        double acceleration = 9.80665 * (0.05 - 0.007) / Math.sqrt(1.0025);
+        assertThat(truck.dash().metresPerSecond()).isCloseTo(4 * acceleration, within(1e-9));
+        assertThat(truck.metres()).isCloseTo(8 * acceleration, within(1e-9));
     }
 
     @Test

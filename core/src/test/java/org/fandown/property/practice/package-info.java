@@ -1,0 +1,3 @@
+/** Laws that hold whatever is done to the practice truck. */
+@org.jspecify.annotations.NullMarked
+package org.fandown.property.practice;

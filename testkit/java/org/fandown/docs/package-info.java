@@ -1,0 +1,3 @@
+/** Parts of the documents that are made from the code. */
+@org.jspecify.annotations.NullMarked
+package org.fandown.docs;
