@@ -57,13 +57,18 @@ public final class InCab {
 
     /** Returns the higher needle when pumping starts again, braking down from 120 psi, psi. */
     public double cutIn() {
+        return cutIn(1);
+    }
+
+    /** Returns the same braked down with a pedal travel; less travel finds it more exactly. */
+    public double cutIn(double travel) {
         AirSystem system = charged(120);
         system.control(system.controls().withEngine(RotationalSpeed.ofRpm(700)));
         if (!stopPumping(system)) {
             return NEVER;
         }
         for (int i = 0; i < 60; i++) {
-            stab(system);
+            stab(system, travel);
             if (system.compressorLoaded()) {
                 return highNeedle(system);
             }
@@ -86,6 +91,17 @@ public final class InCab {
         return await(system, () -> lowNeedle(system) >= 100)
                 ? system.state().time() - start
                 : NEVER;
+    }
+
+    /** Returns the seconds from 50 to 90 psi on the lower needle, parked, at an engine speed. */
+    public double buildUpFromFifty(double rpm) {
+        AirSystem system = charged(40);
+        system.control(system.controls().withEngine(RotationalSpeed.ofRpm(rpm)));
+        if (!await(system, () -> lowNeedle(system) >= 50)) {
+            return NEVER;
+        }
+        double start = system.state().time();
+        return await(system, () -> lowNeedle(system) >= 90) ? system.state().time() - start : NEVER;
     }
 
     /** Returns the lower needle when the lamp lights in a fan down from 90 psi, psi. */
@@ -150,7 +166,11 @@ public final class InCab {
     }
 
     private static void stab(AirSystem system) {
-        system.control(system.controls().withFoot(1));
+        stab(system, 1);
+    }
+
+    private static void stab(AirSystem system, double travel) {
+        system.control(system.controls().withFoot(travel));
         system.advance(1);
         system.control(system.controls().withFoot(0));
         system.advance(1);

@@ -17,6 +17,8 @@ import org.fandown.air.InCab;
 import org.fandown.reference.Source;
 import org.fandown.reference.Source.Kind;
 import org.fandown.units.Length;
+import org.fandown.vehicle.Vehicle;
+import org.fandown.vehicle.VehicleUnit;
 import org.fandown.vehicle.WheelId;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -74,6 +76,59 @@ class AirSystemReferenceTest {
         system.control(system.controls().withFoot(1));
 
         assertThat(InCab.seconds(system, "control-line-1", 60, true)).isBetween(0.05, 0.35);
+    }
+
+    @Source(
+            work = CFR,
+            edition = EDITION,
+            where = "S5.3.4.1(b)",
+            kind = Kind.REGULATION,
+            accessed = READ)
+    @Test
+    void a_test_reservoir_of_50_in3_at_the_coupling_is_down_to_5_psi_within_0_75_s() {
+        double line = AirDefault.TRACTOR_LINE.number();
+        AirSetup rig = AirSetup.SOUND.with(AirDefault.TRACTOR_LINE, line + 50);
+        AirSystem system = applied(new InCab(AirVehicles.tractor(), rig));
+
+        assertThat(InCab.seconds(system, "control-line-1", 5, false)).isBetween(0.05, 0.75);
+    }
+
+    @Source(
+            work = CFR,
+            edition = EDITION,
+            where = "S5.3.3.1(b) and S5.3.4.1(b), row by row",
+            kind = Kind.REGULATION,
+            accessed = READ,
+            note = "timed from the pedal of a tractor, which is stricter than the rig")
+    @ParameterizedTest(name = "{3}")
+    @CsvSource({
+        "1, 0.50, 1.00, 'S5.3.3.1(b), S5.3.4.1(b): trailer that tows'",
+        "2, 0.55, 1.10, 'S5.3.3.1(b), S5.3.4.1(b): converter dolly'"
+    })
+    void a_test_reservoir_behind_a_towed_unit_fills_and_empties_in_time(
+            int unit, double apply, double release, String where) {
+        Vehicle doubles = AirVehicles.doubles();
+        List<VehicleUnit> pair = List.of(doubles.powerUnit(), doubles.units().get(unit));
+        double line = AirDefault.CONTROL_LINE.number();
+        InCab rig =
+                new InCab(
+                        new Vehicle("Rig", doubles.use(), pair),
+                        AirSetup.SOUND.with(AirDefault.CONTROL_LINE, line + 50));
+        AirSystem system = rig.chargedForTiming(100);
+        system.control(system.controls().withFoot(1));
+
+        assertThat(InCab.seconds(system, "control-line-2", 60, true)).isBetween(0.05, apply);
+        assertThat(InCab.seconds(applied(rig), "control-line-2", 5, false))
+                .isBetween(0.05, release);
+    }
+
+    /** Returns a system just released from a full application at 95 psi or more. */
+    private static AirSystem applied(InCab tests) {
+        AirSystem system = tests.chargedForTiming(105);
+        system.control(system.controls().withFoot(1));
+        system.advance(3);
+        system.control(system.controls().withFoot(0));
+        return system;
     }
 
     @Source(
