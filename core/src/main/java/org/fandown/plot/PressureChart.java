@@ -66,8 +66,7 @@ public final class PressureChart {
      * @param curves one or two curves, in psi over seconds
      * @param marks what happened meanwhile, in order of time
      */
-    public static Drawing of(
-            String title, String subtitle, List<Curve> curves, List<Mark> marks) {
+    public static Drawing of(String title, String subtitle, List<Curve> curves, List<Mark> marks) {
         PressureChart chart = new PressureChart(title, subtitle, curves, marks);
         chart.head();
         chart.grid();
@@ -111,17 +110,13 @@ public final class PressureChart {
             double at = atPsi(psi);
             shapes.add(
                     Trail.line(
-                            new Point(LEFT, at),
-                            new Point(RIGHT, at),
-                            Ink.GRID,
-                            psi == 0 ? 2 : 1));
+                            new Point(LEFT, at), new Point(RIGHT, at), Ink.GRID, psi == 0 ? 2 : 1));
             text(LEFT - 8, at + 5, figure(psi), Align.END, Look.plain(Ink.FAINT, SMALL));
         }
         double topKpa = GaugePressure.ofPsi(top).inKilopascals();
         for (double kpa : Ticks.upTo(topKpa, KPA_STEP)) {
             double at = atPsi(GaugePressure.ofKilopascals(kpa).inPsi());
-            shapes.add(
-                    Trail.line(new Point(RIGHT, at), new Point(RIGHT + 5, at), Ink.FAINT, 1.5));
+            shapes.add(Trail.line(new Point(RIGHT, at), new Point(RIGHT + 5, at), Ink.FAINT, 1.5));
             text(RIGHT + 8, at + 5, figure(kpa), Align.START, Look.plain(Ink.FAINT, SMALL));
         }
         marks();
@@ -131,9 +126,7 @@ public final class PressureChart {
         for (MarkGroup group : groups) {
             double x = atTime(group.seconds());
             Ink ink = group.isHazard() ? Ink.HAZARD : Ink.MARK;
-            shapes.add(
-                    new Trail(
-                            List.of(new Point(x, y - 6), new Point(x, floor)), ink, 1, true));
+            shapes.add(new Trail(List.of(new Point(x, y - 6), new Point(x, floor)), ink, 1, true));
             plate(Math.min(x, WIDTH - MARK_WIDTH / 2), y - 6, group, ink);
         }
     }
@@ -158,8 +151,7 @@ public final class PressureChart {
         List<Double> ticks = Ticks.seconds(end, MOST_TIMES);
         for (double seconds : ticks) {
             double x = atTime(seconds);
-            shapes.add(
-                    Trail.line(new Point(x, floor), new Point(x, floor + 5), Ink.FAINT, 1.5));
+            shapes.add(Trail.line(new Point(x, floor), new Point(x, floor + 5), Ink.FAINT, 1.5));
             text(
                     x,
                     floor + 20,
@@ -213,12 +205,7 @@ public final class PressureChart {
         double room = WIDTH - TEXT_COLUMN - MARGIN;
         for (String line : Wrap.lines(said, letters(room, NORMAL))) {
             y += LINE;
-            text(
-                    TEXT_COLUMN,
-                    y - 5,
-                    line,
-                    Align.START,
-                    new Look(ink, NORMAL, bold, false));
+            text(TEXT_COLUMN, y - 5, line, Align.START, new Look(ink, NORMAL, bold, false));
         }
     }
 

@@ -88,7 +88,9 @@ public final class SvgText {
         }
         out.append("\" stroke-width=\"").append(figure(trail.width())).append('"');
         if (trail.dashed()) {
-            out.append(" stroke-dasharray=\"").append(trail.width() > 1 ? "7 5" : "2 4").append('"');
+            out.append(" stroke-dasharray=\"")
+                    .append(trail.width() > 1 ? "7 5" : "2 4")
+                    .append('"');
         }
         out.append("/>\n");
     }
@@ -103,7 +105,8 @@ public final class SvgText {
     }
 
     private void label(Label label) {
-        out.append("<text class=\"").append(label.look().onPlate() ? "on" : name(label.look().ink()));
+        out.append("<text class=\"")
+                .append(label.look().onPlate() ? "on" : name(label.look().ink()));
         out.append(label.look().bold() ? " b\"" : "\"");
         attribute("x", label.at().x());
         attribute("y", label.at().y());

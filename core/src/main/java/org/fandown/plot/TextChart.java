@@ -63,7 +63,11 @@ public final class TextChart {
 
     private String legend() {
         String both = curves.size() > 1 ? "  " + SECOND + " " + curves.get(1).name() : "";
-        return "  psi  " + FIRST + " " + curves.get(0).name() + both
+        return "  psi  "
+                + FIRST
+                + " "
+                + curves.get(0).name()
+                + both
                 + (curves.size() > 1 ? "  " + BOTH + " both" : "");
     }
 
@@ -126,7 +130,9 @@ public final class TextChart {
         StringBuilder line = new StringBuilder();
         for (MarkGroup group : groups) {
             String text = Integer.toString(group.number());
-            int at = Math.min(MARGIN + column(group.seconds()), MARGIN + COLUMNS + 2 - text.length());
+            int at =
+                    Math.min(
+                            MARGIN + column(group.seconds()), MARGIN + COLUMNS + 2 - text.length());
             place(line, at, text);
         }
         return line.toString();

@@ -66,7 +66,6 @@ final class Thinned {
 
     private void point(int index) {
         points.add(
-                new Point(
-                        x.applyAsDouble(curve.time(index)), y.applyAsDouble(curve.value(index))));
+                new Point(x.applyAsDouble(curve.time(index)), y.applyAsDouble(curve.value(index))));
     }
 }

@@ -8,8 +8,15 @@ public final class FileWriteException extends RuntimeException {
     private final String nextStep;
 
     FileWriteException(String what, String path, String problem, String nextStep) {
-        super("The " + what + " cannot be written to " + path + ": " + problem + ". Next: "
-                + nextStep);
+        super(
+                "The "
+                        + what
+                        + " cannot be written to "
+                        + path
+                        + ": "
+                        + problem
+                        + ". Next: "
+                        + nextStep);
         this.path = path;
         this.nextStep = nextStep;
     }

@@ -89,8 +89,7 @@ class ReportFileTest {
     }
 
     private FileWriteException problem(Path file) {
-        return catchThrowableOfType(
-                FileWriteException.class, () -> ReportPdf.write(content, file));
+        return catchThrowableOfType(FileWriteException.class, () -> ReportPdf.write(content, file));
     }
 
     private List<String> names() throws IOException {
