@@ -20,6 +20,8 @@ public enum AirDefault {
             "psi",
             Basis.ASSUMED,
             "a little above the least for trucks, 49 CFR 571.121 S5.1.1.1: 100 psi"),
+    /** How long the governor waits beyond its settings. */
+    GOVERNOR_LAG("the governor acts late by", 0, "s", Basis.ASSUMED, ""),
     /** Volume swept by the compressor in one turn. */
     DISPLACEMENT(
             "compressor displacement",
@@ -29,6 +31,8 @@ public enum AirDefault {
             "12 to 16 cfm with one cylinder, 18.7 to 31.6 cfm with two, at 1250 rpm; 20 in3 gives 14.5"),
     /** Turns of the compressor for one of the engine. */
     DRIVE_RATIO("compressor turns for one engine turn", 1, "", Basis.FROM_MEMORY, "0.5 to 1.3"),
+    /** Part of the engine's speed that reaches the compressor. */
+    DRIVE_GRIP("part of the drive's speed that reaches the compressor", 1, "", Basis.ASSUMED, ""),
     /** Clearance of the compressor's cylinders. */
     CLEARANCE("compressor clearance ratio", 0.05, "", Basis.DERIVED, "fit to a service data sheet"),
     /** Exponent with which the air left in the cylinder expands. */
@@ -229,6 +233,8 @@ public enum AirDefault {
             "in",
             Basis.PUBLISHED_SECONDHAND,
             "3/8 to 5/8 in"),
+    /** Stroke that hot drums add. */
+    HOT_STROKE("stroke added by hot drums", 0, "in", Basis.ASSUMED, ""),
     /** Yield of a brake with a 30 square inch chamber. */
     POWER_STROKE("stroke for each psi, 30 in2 chamber", 0.0105, "in/psi", Basis.ASSUMED, "fit"),
     /** Volume before the stroke for each square inch. */

@@ -57,23 +57,41 @@ final class AirPlan {
         pumped = parts.network.memory("pumped", 0);
         supply.addInstruments(primaryNeedle, secondaryNeedle, lowAir);
         addStopLamp();
+        brakes.addAll(0, all(rear));
+        brakes.addAll(0, all(front));
+        addFittings();
         parts.addFaults();
+        setup.wheels().forEach(this::requireWheel);
         outlets = List.copyOf(parts.outlets);
         network = parts.network.build();
         elements = new AfterStepList(parts.elements, supply.compressor, pumped);
-        brakes.addAll(0, all(rear));
-        brakes.addAll(0, all(front));
-        requireWheels(setup);
     }
 
-    private void requireWheels(AirSetup setup) {
-        for (WheelId wheel : setup.freeStrokes().keySet()) {
-            require(wheel, brakes.stream().anyMatch(end -> end.wheel.equals(wheel)), "chamber");
+    private void addFittings() {
+        if (!brakes.isEmpty()) {
+            parts.fitted("brake-chamber");
         }
-        for (WheelId wheel : setup.springs().keySet()) {
-            boolean found =
-                    brakes.stream().anyMatch(end -> end.wheel.equals(wheel) && end.hasSpring);
-            require(wheel, found, "spring brake");
+        if (vehicle.powerUnit().abs().orElse(true)) {
+            parts.fitted("abs-lamp");
+        }
+        if (vehicle.towedUnits().stream().anyMatch(unit -> unit.abs().orElse(true))) {
+            parts.fitted("trailer-abs-lamp");
+        }
+    }
+
+    private void requireWheel(WheelId wheel, WheelSetup state) {
+        Optional<BrakeEnd> brake =
+                brakes.stream().filter(end -> end.wheel.equals(wheel)).findFirst();
+        require(wheel, brake.isPresent(), "chamber");
+        boolean sprung = brake.map(end -> end.hasSpring).orElse(false);
+        require(wheel, state.spring().isEmpty() || sprung, "spring brake");
+        if (state.chamber().isPresent() && brake.map(BrakeEnd::isAsFiled).orElse(false)) {
+            throw new IllegalArgumentException(
+                    "The chamber at "
+                            + wheel
+                            + " is a "
+                            + state.chamber().get().text()
+                            + " already; choose another type.");
         }
     }
 

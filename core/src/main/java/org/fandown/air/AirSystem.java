@@ -224,11 +224,16 @@ public final class AirSystem {
 
     /** Returns the part of its force that is left to the spring of a spring brake, 0 to 1. */
     public double springLeft(WheelId wheel) {
-        AirSetup.Spring state = setup.springs().get(wheel);
-        if (state == AirSetup.Spring.CAGED) {
-            return 0;
-        }
-        return state == AirSetup.Spring.BROKEN ? BrakeEnd.BROKEN_LEFT : 1;
+        return switch (setup.wheel(wheel).spring().orElse(AirSetup.Spring.DRAGGING)) {
+            case CAGED -> 0;
+            case BROKEN -> BrakeEnd.BROKEN_LEFT;
+            case DRAGGING -> 1;
+        };
+    }
+
+    /** Returns the wheels that have an air chamber, from the front. */
+    public List<WheelId> wheels() {
+        return plan.brakes.stream().map(end -> end.wheel).toList();
     }
 
     private Length stroke(BrakeEnd end) {

@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import org.fandown.air.AirOutlet.Kind;
 import org.fandown.units.AbsolutePressure;
 import org.fandown.units.GaugePressure;
@@ -24,6 +26,8 @@ final class Plumbing {
     final double ambient;
     final List<Element> elements = new ArrayList<>();
     final List<AirOutlet.Spec> outlets = new ArrayList<>();
+    private final Set<String> reservoirs = new TreeSet<>();
+    private final Set<String> fittings = new TreeSet<>();
     private final Map<String, AirNode> nodes = new LinkedHashMap<>();
     private final Map<String, AirLink> links = new LinkedHashMap<>();
 
@@ -60,6 +64,7 @@ final class Plumbing {
         Volume volume = Volume.ofCubicInches(dry);
         TimeSpan wall = TimeSpan.ofSeconds(setup.value(AirDefault.WALL_TIME));
         AirNode node = keep(network.addReservoir(name, volume, wall));
+        reservoirs.add(name);
         seep(node, volume);
         AirLink drain = outlet(Kind.DRAIN, "drain-" + name, node, AirDefault.DRAIN_HOLE);
         elements.add((s, c, h) -> s.setOpening(drain, c.drains().contains(name) ? 1 : 0));
@@ -113,6 +118,11 @@ final class Plumbing {
         return link;
     }
 
+    /** Says that the vehicle has something that is neither a volume nor a way for air. */
+    void fitted(String what) {
+        fittings.add(what);
+    }
+
     /** Adds leaks, holes between circuits and stuck parts, after everything else. */
     void addFaults() {
         setup.leaks().forEach(this::leak);
@@ -125,7 +135,8 @@ final class Plumbing {
                                         require(bridge.to()),
                                         area));
         setup.restrictions().keySet().forEach(this::requireLink);
-        setup.water().keySet().forEach(this::require);
+        setup.water().keySet().forEach(this::requireReservoir);
+        setup.needs().forEach(this::requirePart);
         setup.jams()
                 .forEach(
                         (name, opening) -> {
@@ -159,6 +170,21 @@ final class Plumbing {
 
     private AirNode require(String name) {
         return node(name).orElseThrow(() -> unknown("volume", name, nodes.keySet().toString()));
+    }
+
+    private void requireReservoir(String name) {
+        if (!reservoirs.contains(name)) {
+            throw unknown("reservoir", name, reservoirs.toString());
+        }
+    }
+
+    private void requirePart(String name) {
+        if (!nodes.containsKey(name) && !links.containsKey(name) && !fittings.contains(name)) {
+            Set<String> known = new TreeSet<>(fittings);
+            known.addAll(nodes.keySet());
+            known.addAll(links.keySet());
+            throw unknown("part", name, known.toString());
+        }
     }
 
     private AirLink requireLink(String name) {

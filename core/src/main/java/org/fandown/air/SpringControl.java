@@ -32,6 +32,10 @@ final class SpringControl implements Element {
         service = signals.service();
         primaryDelivery = signals.primary();
         secondaryDelivery = signals.secondary();
+        parts.fitted("anti-compound");
+        if (!tows) {
+            parts.fitted("spring-modulation");
+        }
         modulates = !tows && !parts.setup.has(Defect.NO_MODULATION);
         antiCompound = !parts.setup.has(Defect.NO_ANTI_COMPOUND);
         lag = parts.pascals(AirDefault.FOOT_LAG);

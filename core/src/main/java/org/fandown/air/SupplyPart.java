@@ -108,7 +108,8 @@ final class SupplyPart {
         } else if (unit.compressor().isPresent()) {
             ratio = unit.compressor().get().driveRatio().orElse(ratio);
         }
-        return new Pump.Drive(Volume.ofCubicInches(cubicInches), ratio);
+        double turns = ratio * setup.value(AirDefault.DRIVE_GRIP);
+        return new Pump.Drive(Volume.ofCubicInches(cubicInches), turns);
     }
 
     private void addSafetyValve() {

@@ -47,7 +47,8 @@ class AirDocumentsTest {
             table.append("| `").append(fault.id());
             table.append("` | ")
                     .append(fault.title())
-                    .append(fault.atWheel() ? " (at a wheel)" : "");
+                    .append(fault.atWheel() ? " (at a wheel)" : "")
+                    .append(fault.atUnit() ? " (at a towed unit)" : "");
             table.append(" | ").append(size(fault.size()));
             table.append(" | ").append(fault.shows()).append(" |\n");
         }

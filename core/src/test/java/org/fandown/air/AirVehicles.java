@@ -60,6 +60,22 @@ public final class AirVehicles {
         return vehicle("Truck 3", truckUnit(SupplyKind.INTEGRATED_DRYER_UNIT));
     }
 
+    /** A bus of two axles whose parking brakes have a reservoir of their own. */
+    public static Vehicle bus() {
+        VehicleUnit unit =
+                VehicleUnit.builder(UnitKind.BUS, "7")
+                        .air(
+                                supply(
+                                        reservoir(ReservoirRole.SUPPLY, "1200 in3"),
+                                        reservoir(ReservoirRole.PRIMARY, "1800 in3"),
+                                        reservoir(ReservoirRole.SECONDARY, "1800 in3"),
+                                        reservoir(ReservoirRole.PARKING, "600 in3")))
+                        .axle(axle(AxlePosition.STEER, 20, false))
+                        .axle(axle(AxlePosition.DRIVE, 30, true))
+                        .build();
+        return new Vehicle("Bus 7", Use.PASSENGER, List.of(unit));
+    }
+
     /** A truck whose air works hydraulic brakes. */
     public static Vehicle hydraulicTruck() {
         VehicleUnit unit =
@@ -79,6 +95,7 @@ public final class AirVehicles {
                 doubles(),
                 truckFullTrailer(),
                 integratedTruck(),
+                bus(),
                 hydraulicTruck());
     }
 

@@ -160,6 +160,9 @@ final class RandomDrive {
         double least = fault.size().least();
         double most = fault.size().most();
         double size = least < most ? lot.nextDouble(least, most) : least;
+        if (fault == Fault.CHAMBER_UNEQUAL) {
+            size = fault.size().usual();
+        }
         String wheel = 1 + lot.nextInt(vehicle.axleCount()) + (lot.nextBoolean() ? "L" : "R");
         return new FaultCase(fault, size, fault.atWheel() ? wheel : "");
     }
