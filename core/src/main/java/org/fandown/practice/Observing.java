@@ -91,7 +91,8 @@ final class Observing {
 
     private static String lower(String text) {
         StringBuilder lower = new StringBuilder();
-        for (char c : text.toCharArray()) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
             lower.append(c >= 'A' && c <= 'Z' && !isSide(lower) ? (char) (c + 'a' - 'A') : c);
         }
         return lower.toString();

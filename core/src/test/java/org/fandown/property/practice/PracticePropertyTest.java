@@ -67,7 +67,7 @@ class PracticePropertyTest {
     }
 
     private static OperatorAction action(SplittableRandom lot, Vehicle vehicle) {
-        Verb verb = Verb.values()[lot.nextInt(Verb.values().length)];
+        Verb verb = one(lot, List.of(Verb.values()));
         String value =
                 switch (verb.argument()) {
                     case WORD -> verb.words().get(lot.nextInt(verb.words().size()));
