@@ -2,6 +2,7 @@ package org.fandown.practice;
 
 import java.util.Optional;
 import org.fandown.air.AirSetup;
+import org.fandown.air.AirSetup.Defect;
 import org.fandown.air.AirSystem;
 import org.fandown.units.Fingerprint;
 import org.fandown.vehicle.Vehicle;
@@ -10,6 +11,7 @@ import org.fandown.vehicle.VehicleUnit;
 /** Key, lamps and buzzer. */
 final class Lamps {
     private final AirSystem air;
+    private final AirSetup setup;
     private final boolean hasAbs;
     private final boolean hasTrailerAbs;
     private boolean keyOn;
@@ -17,6 +19,7 @@ final class Lamps {
 
     Lamps(Vehicle vehicle, AirSetup setup, AirSystem air) {
         this.air = air;
+        this.setup = setup;
         hasAbs = vehicle.powerUnit().abs().orElse(false);
         hasTrailerAbs = vehicle.towedUnits().stream().anyMatch(Lamps::hasAbs);
     }
@@ -48,16 +51,23 @@ final class Lamps {
         return keyOn && air.lowAirBuzzer();
     }
 
+    /** The lamp of the powered unit's anti-lock brakes, empty without them. */
     Optional<Boolean> abs() {
-        return hasAbs ? Optional.of(checksItself()) : Optional.empty();
+        return hasAbs
+                ? Optional.of(lit(Defect.ABS_LAMP_DEAD, Defect.ABS_LAMP_STAYS_ON))
+                : Optional.empty();
     }
 
+    /** The lamp on the towed unit. */
     Optional<Boolean> trailerAbs() {
-        return hasTrailerAbs ? Optional.of(checksItself()) : Optional.empty();
+        return hasTrailerAbs
+                ? Optional.of(lit(Defect.TRAILER_ABS_LAMP_DEAD, Defect.TRAILER_ABS_LAMP_STAYS_ON))
+                : Optional.empty();
     }
 
-    private boolean checksItself() {
-        return keyOn && onFor < PracticeDefault.ABS_TIME.number();
+    private boolean lit(Defect dead, Defect staysOn) {
+        boolean checks = onFor < PracticeDefault.ABS_TIME.number();
+        return keyOn && !setup.has(dead) && (checks || setup.has(staysOn));
     }
 
     void addTo(Fingerprint print) {

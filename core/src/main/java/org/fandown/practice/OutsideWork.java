@@ -5,7 +5,8 @@ import static org.fandown.practice.Doing.DONE;
 import java.util.Map;
 import java.util.Optional;
 import org.fandown.air.AirControls.Coupling;
-import org.fandown.air.FaultCase;
+import org.fandown.air.AirSetup;
+import org.fandown.air.AirSetup.Defect;
 import org.fandown.practice.PracticeEvent.Kind;
 import org.fandown.units.Decimals;
 import org.fandown.vehicle.WheelId;
@@ -76,15 +77,17 @@ final class OutsideWork {
     }
 
     private void lookAtDrain(String volume) {
-        boolean water = false;
-        for (FaultCase fault : truck.scenario().faults()) {
-            water |= fault.fault().id().equals("water-in-" + volume);
-        }
+        AirSetup setup = truck.setup();
+        Double jam = setup.jams().get("drain-" + volume);
+        boolean frozen = jam != null && jam == 0;
+        boolean wet = setup.water().containsKey(volume);
+        boolean oily = setup.has(Defect.OIL_CARRIED_OVER);
+        String comes = wet && oily ? "water and oil" : wet ? "water" : oily ? "oil" : "";
         boolean air = truck.air().pressure(volume).inPsi() > 1;
         String blows = air ? "air comes out" : "no air comes out, it is empty";
+        String seen = comes.isEmpty() ? blows : comes + ", and then " + blows;
         truck.note(
-                Kind.OBSERVED,
-                "drain of " + volume + ": " + (water ? "water and oil, and then " : "") + blows);
+                Kind.OBSERVED, "drain of " + volume + ": " + (frozen ? "nothing comes out" : seen));
     }
 
     private Optional<String> couple(OperatorAction action, Coupling how) {

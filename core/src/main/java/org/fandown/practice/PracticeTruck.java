@@ -43,6 +43,7 @@ public final class PracticeTruck {
     final Person person = new Person();
     final Dice dice;
     private final Scenario scenario;
+    private final AirSetup setup;
     private final AirSystem air;
     private final Hearing hearing;
     private final Lamps lamps;
@@ -55,7 +56,7 @@ public final class PracticeTruck {
     private PracticeTruck(Scenario scenario) {
         this.scenario = scenario;
         Vehicle vehicle = scenario.vehicle();
-        AirSetup setup = FaultCase.all(AirSetup.SOUND, scenario.faults());
+        setup = FaultCase.all(AirSetup.SOUND, scenario.faults());
         Ambient around = new Ambient(Ambient.STANDARD.pressure(), scenario.ground().air());
         air = AirSystem.of(vehicle, setup, around, AirSystem.QUICK);
         VehicleWeight weight = new VehicleWeight(vehicle);
@@ -191,6 +192,10 @@ public final class PracticeTruck {
     /** Returns what happened so far, in order. */
     public List<PracticeEvent> events() {
         return Collections.unmodifiableList(events);
+    }
+
+    AirSetup setup() {
+        return setup;
     }
 
     Lamps lamps() {

@@ -2,9 +2,11 @@ package org.fandown.practice;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.fandown.air.Fault;
 import org.fandown.air.FaultCase;
 import org.fandown.check.Component;
+import org.fandown.units.Decimals;
 
 /** What a person sees who looks at a part of the vehicle. */
 final class WalkRound {
@@ -21,7 +23,7 @@ final class WalkRound {
     }
 
     /** Faults of the air system that are seen from outside. */
-    private static java.util.Optional<String> sign(FaultCase fault, Component part) {
+    private static Optional<String> sign(FaultCase fault, Component part) {
         String text =
                 switch (part) {
                     case BRAKE_CHAMBERS -> chamber(fault);
@@ -30,13 +32,19 @@ final class WalkRound {
                     case AIR_LINES -> line(fault.fault());
                     default -> "";
                 };
-        return text.isEmpty() ? java.util.Optional.empty() : java.util.Optional.of(text);
+        return text.isEmpty() ? Optional.empty() : Optional.of(text);
     }
 
     private static String chamber(FaultCase fault) {
-        return fault.fault() == Fault.SPRING_CAGED
-                ? "a release bolt stands out of the chamber at " + fault.place()
-                : "";
+        return switch (fault.fault()) {
+            case SPRING_CAGED -> "a release bolt stands out of the chamber at " + fault.place();
+            case CHAMBER_UNEQUAL ->
+                    "type "
+                            + Decimals.format(fault.size(), 0)
+                            + " stands on the chamber at "
+                            + fault.place();
+            default -> "";
+        };
     }
 
     private static String line(Fault fault) {

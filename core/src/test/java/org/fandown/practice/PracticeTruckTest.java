@@ -3,6 +3,7 @@ package org.fandown.practice;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.Optional;
 import org.fandown.air.AirVehicles;
 import org.fandown.air.Fault;
@@ -10,6 +11,8 @@ import org.fandown.air.FaultCase;
 import org.fandown.practice.PracticeEvent.Kind;
 import org.fandown.units.GaugePressure;
 import org.fandown.units.Temperature;
+import org.fandown.vehicle.Vehicle;
+import org.fandown.vehicle.VehicleUnit;
 import org.junit.jupiter.api.Test;
 
 class PracticeTruckTest {
@@ -261,5 +264,60 @@ class PracticeTruckTest {
         for (double t = 0; t < seconds - pieces / 2; t += pieces) {
             truck.advance(pieces);
         }
+    }
+
+    @Test
+    void the_abs_lamp_checks_itself_stays_on_or_stays_dark() {
+        assertThat(absLamp(withAbs())).containsExactly(true, false);
+        assertThat(absLamp(with(Fault.ABS_LAMP_STAYS_ON))).containsExactly(true, true);
+        assertThat(absLamp(with(Fault.ABS_LAMP_DEAD))).containsExactly(false, false);
+    }
+
+    private static Scenario with(Fault fault) {
+        return withAbs().with(FaultCase.of(fault));
+    }
+
+    private static Scenario withAbs() {
+        Vehicle vehicle = AirVehicles.tractor();
+        VehicleUnit unit = vehicle.powerUnit();
+        VehicleUnit fitted =
+                new VehicleUnit(
+                        unit.id(),
+                        unit.kind(),
+                        unit.form(),
+                        unit.build(),
+                        unit.brakes(),
+                        Optional.of(true),
+                        unit.ratings(),
+                        unit.body(),
+                        unit.air(),
+                        unit.axles());
+        return Scenario.of(new Vehicle(vehicle.name(), vehicle.use(), List.of(fitted)));
+    }
+
+    private static List<Boolean> absLamp(Scenario scenario) {
+        PracticeTruck truck = PracticeTruck.of(scenario);
+        act(truck, "key: on");
+        truck.advance(1);
+        boolean first = truck.dash().absLamp().orElseThrow();
+        truck.advance(5);
+        return List.of(first, truck.dash().absLamp().orElseThrow());
+    }
+
+    @Test
+    void water_a_frozen_drain_and_an_odd_chamber_are_seen() {
+        assertThat(seen(Fault.WATER_IN_PRIMARY, "open-drain: primary"))
+                .contains("water, and then air comes out");
+        assertThat(seen(Fault.DRAIN_FROZEN, "open-drain: primary")).contains("nothing comes out");
+        PracticeTruck odd =
+                PracticeTruck.of(charged().with(FaultCase.at(Fault.CHAMBER_UNEQUAL, "2L")));
+        act(odd, "look: brake-chambers");
+        assertThat(saw(odd, Kind.OBSERVED)).contains("type 24 stands on the chamber at 2L");
+    }
+
+    private static String seen(Fault fault, String action) {
+        PracticeTruck truck = PracticeTruck.of(charged().with(FaultCase.of(fault)));
+        act(truck, action);
+        return saw(truck, Kind.OBSERVED);
     }
 }
