@@ -32,7 +32,7 @@ final class ArrowTable {
             air       : units vehicle
             braking   : units vehicle
             evidence  : units document check vehicle
-            trace     : units evidence
+            trace     : units document check evidence
             judgement : units check vehicle rulebook evidence
             plot      : units
             procedure : units check vehicle rulebook

@@ -53,7 +53,17 @@ class RadauReferenceTest {
     };
 
     /** One row: the expected values, and what the engine has. */
-    private record Row(double time, double[] expected, double[] found) {}
+    private static final class Row {
+        private final double time;
+        private final double[] expected;
+        private final double[] found;
+
+        private Row(double time, double[] expected, double[] found) {
+            this.time = time;
+            this.expected = expected;
+            this.found = found;
+        }
+    }
 
     private static List<Row> rows = List.of();
 
@@ -143,9 +153,9 @@ class RadauReferenceTest {
         assertThat(rows).hasSizeGreaterThan(250);
         for (Row row : rows) {
             for (int i = 1; i <= RESERVOIRS.length; i++) {
-                assertThat(row.found()[i])
-                        .as("%s at %s s", RESERVOIRS[i - 1], row.time())
-                        .isCloseTo(row.expected()[i], within(RESERVOIR));
+                assertThat(row.found[i])
+                        .as("%s at %s s", RESERVOIRS[i - 1], row.time)
+                        .isCloseTo(row.expected[i], within(RESERVOIR));
             }
         }
     }
@@ -161,10 +171,10 @@ class RadauReferenceTest {
         for (Row row : rows) {
             for (int i = 0; i < CHAMBERS.length; i++) {
                 int column = 1 + RESERVOIRS.length + i;
-                double allowed = moving(row.time()) ? CHAMBER_MOVING : CHAMBER_AT_REST;
-                assertThat(row.found()[column])
-                        .as("%s at %s s", CHAMBERS[i], row.time())
-                        .isCloseTo(row.expected()[column], within(allowed));
+                double allowed = moving(row.time) ? CHAMBER_MOVING : CHAMBER_AT_REST;
+                assertThat(row.found[column])
+                        .as("%s at %s s", CHAMBERS[i], row.time)
+                        .isCloseTo(row.expected[column], within(allowed));
             }
         }
     }
@@ -189,11 +199,11 @@ class RadauReferenceTest {
     void the_air_of_a_reservoir_cools_and_warms_alike() {
         double coldest = 400;
         for (Row row : rows) {
-            int column = row.expected().length - 1;
-            coldest = Math.min(coldest, row.expected()[column]);
-            assertThat(row.found()[column])
-                    .as("primary at %s s", row.time())
-                    .isCloseTo(row.expected()[column], within(WARMTH));
+            int column = row.expected.length - 1;
+            coldest = Math.min(coldest, row.expected[column]);
+            assertThat(row.found[column])
+                    .as("primary at %s s", row.time)
+                    .isCloseTo(row.expected[column], within(WARMTH));
         }
         assertThat(coldest).isLessThan(285);
     }

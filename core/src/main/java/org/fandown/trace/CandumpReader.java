@@ -1,0 +1,125 @@
+package org.fandown.trace;
+
+/**
+ * Reads logs of candump, in its compact and its console form, mixed as they come.
+ *
+ * <p>Give it the bytes of a log in pieces of any size with {@link #accept}, and call {@link
+ * #finish} at the end; what it tells the listener does not depend on how the log is cut. Never
+ * throws whatever the bytes are.
+ *
+ * <p>A time in brackets is taken as written: seconds since some start, seconds of the day the log
+ * began, or a date and time of day, which count as seconds since 1970 of the clock they were
+ * written by. Where the log has the time since the line before, say {@link Times#SINCE_LAST}.
+ *
+ * <p><b>Source.</b> The forms are those that candump of can-utils prints (commit 95aae6b of its
+ * public repository).
+ */
+public final class CandumpReader {
+    /** What the times of a log are. */
+    public enum Times {
+        /** Times of one clock. */
+        AS_WRITTEN,
+        /** The time that passed since the line before. */
+        SINCE_LAST
+    }
+
+    /** Longer than a CAN XL message in its longest form. */
+    private static final int LONGEST = 8000;
+
+    private final FrameListener listener;
+    private final Times times;
+    private final CanFrame frame = new CanFrame();
+    private final CandumpLine parser = new CandumpLine(frame);
+    private final byte[] begun = new byte[LONGEST];
+    private int begunLength;
+    private boolean tooLong;
+    private long line;
+    private long clock;
+
+    /** Makes a reader of a log whose times are as written. */
+    public CandumpReader(FrameListener listener) {
+        this(listener, Times.AS_WRITTEN);
+    }
+
+    /**
+     * Makes a reader.
+     *
+     * @param listener who is told what is found
+     * @param times what the times of the log are
+     */
+    public CandumpReader(FrameListener listener, Times times) {
+        this.listener = listener;
+        this.times = times;
+    }
+
+    /**
+     * Reads some bytes.
+     *
+     * @param buffer where they are
+     * @param from place of the first
+     * @param to place behind the last
+     */
+    public void accept(byte[] buffer, int from, int to) {
+        int start = from;
+        for (int i = from; i < to; i++) {
+            if (buffer[i] == '\n') {
+                end(buffer, start, i);
+                start = i + 1;
+            }
+        }
+        keep(buffer, start, to);
+    }
+
+    /** Reads a last line that no line feed ends. */
+    public void finish() {
+        if (begunLength > 0 || tooLong) {
+            end(begun, 0, 0);
+        }
+    }
+
+    /** Returns the number of lines read. */
+    public long lines() {
+        return line;
+    }
+
+    private void keep(byte[] buffer, int from, int to) {
+        int more = to - from;
+        if (begunLength + more > LONGEST) {
+            tooLong = true;
+            begunLength = 0;
+        } else if (!tooLong) {
+            System.arraycopy(buffer, from, begun, begunLength, more);
+            begunLength += more;
+        }
+    }
+
+    private void end(byte[] buffer, int from, int to) {
+        line++;
+        if (tooLong || begunLength + (to - from) > LONGEST) {
+            listener.skipped(line, LineKind.TOO_LONG);
+        } else if (begunLength > 0) {
+            keep(buffer, from, to);
+            tell(begun, 0, begunLength);
+        } else {
+            tell(buffer, from, to);
+        }
+        begunLength = 0;
+        tooLong = false;
+    }
+
+    private void tell(byte[] buffer, int from, int to) {
+        LineKind kind = parser.read(buffer, from, to);
+        if (times == Times.SINCE_LAST && frame.timed) {
+            clock += frame.nanos;
+            frame.nanos = clock;
+        }
+        if (kind == LineKind.FRAME) {
+            frame.line = line;
+            listener.frame(frame);
+        } else if (kind == LineKind.DROP_NOTE) {
+            listener.dropped(line, parser.dropped());
+        } else if (kind != LineKind.BLANK) {
+            listener.skipped(line, kind);
+        }
+    }
+}

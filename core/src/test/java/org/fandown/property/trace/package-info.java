@@ -1,0 +1,5 @@
+/** What must hold for every log, however damaged. */
+@NullMarked
+package org.fandown.property.trace;
+
+import org.jspecify.annotations.NullMarked;
