@@ -123,7 +123,7 @@ class RecordingsPictureTest {
     private static final int WIDTH = 640;
     private static final int PANEL = 170;
     private static final double LEFT = 60;
-    private static final double RIGHT = 620;
+    private static final double RIGHT = 600;
     private static final double GRAPH = 110;
     private static final double SPAN = 60;
 
