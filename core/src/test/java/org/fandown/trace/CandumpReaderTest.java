@@ -3,7 +3,11 @@ package org.fandown.trace;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.io.IOException;
+import java.lang.management.ManagementFactory;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.fandown.trace.CandumpReader.Times;
@@ -13,6 +17,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class CandumpReaderTest {
+    /** The two looks at the counter allocate some bytes; a byte for each line would be 100 000. */
+    private static final long MEASURING_ITSELF = 20_000;
+
     private static final String FRAME = "1 500000000 18FEAE31 FF FF 6E 6E";
 
     @ParameterizedTest
@@ -180,6 +187,25 @@ class CandumpReaderTest {
         assertThat(seen)
                 .containsExactlyInAnyOrder(
                         46, 1086, 1087, 1088, 116, 117, 118, 190, 84, 70, 597, 521, 108, 171);
+    }
+
+    @Test
+    void reading_and_decoding_allocate_nothing_for_each_line() throws IOException {
+        byte[] log = Files.readAllBytes(Path.of("..", "examples", "recordings", "tsc1.log"));
+        double[] sum = new double[1];
+        SignalListener listener = (signal, frame, value) -> sum[0] += value;
+        CandumpReader reader = new CandumpReader(new SignalDecoder(listener));
+        reader.accept(log, 0, log.length);
+        var threads = (com.sun.management.ThreadMXBean) ManagementFactory.getThreadMXBean();
+        long before = threads.getThreadAllocatedBytes(Thread.currentThread().getId());
+        for (int i = 0; i < 40; i++) {
+            reader.accept(log, 0, log.length);
+        }
+        long after = threads.getThreadAllocatedBytes(Thread.currentThread().getId());
+
+        assertThat(reader.lines()).isEqualTo(41 * 2490);
+        assertThat(sum[0]).isPositive();
+        assertThat(after - before).isLessThan(MEASURING_ITSELF);
     }
 
     @Test
