@@ -71,10 +71,10 @@ final class AirPlan {
         if (!brakes.isEmpty()) {
             parts.fitted("brake-chamber");
         }
-        if (vehicle.powerUnit().abs().orElse(true)) {
+        if (vehicle.powerUnit().abs().orElse(false)) {
             parts.fitted("abs-lamp");
         }
-        if (vehicle.towedUnits().stream().anyMatch(unit -> unit.abs().orElse(true))) {
+        if (vehicle.towedUnits().stream().anyMatch(unit -> unit.abs().orElse(false))) {
             parts.fitted("trailer-abs-lamp");
         }
     }

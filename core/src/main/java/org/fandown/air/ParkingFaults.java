@@ -76,7 +76,7 @@ final class ParkingFaults {
             fault(
                             "Service and spring force add up",
                             "Pedal down with the parking brake set: the push rods of spring brakes"
-                                    + " are loaded twice.")
+                                    + " are loaded twice; let up, nothing vents at their valve.")
                     .needs("anti-compound")
                     .defect(Defect.NO_ANTI_COMPOUND);
 

@@ -36,7 +36,7 @@ final class SupplyFaults {
                             "Governor sticks",
                             "Pumping stops and starts late: cut-out too high, and the higher the"
                                     + " faster the engine runs.")
-                    .size(10, 30, 60, "s")
+                    .size(10, 45, 90, "s")
                     .set(AirDefault.GOVERNOR_LAG);
 
     static final FaultSpec GOVERNOR_STUCK_LOADED =
@@ -74,7 +74,8 @@ final class SupplyFaults {
             fault(
                             "Leak in the discharge line",
                             "Hiss at the compressor's line while it pumps; build-up takes too"
-                                    + " long; quiet with the engine off.")
+                                    + " long or ends short of the cut-out; quiet with the engine"
+                                    + " off.")
                     .hole(1, 2.5, 6)
                     .leak("discharge");
 
@@ -96,8 +97,8 @@ final class SupplyFaults {
     static final FaultSpec DRYER_CHECK_OPEN =
             fault(
                             "Dryer's check valve stuck open",
-                            "Air blows on from the dryer after the sneeze, and the supply"
-                                    + " reservoir empties.")
+                            "After the sneeze the supply reservoir empties through the dryer down to"
+                                    + " the cut-in: pumping starts and stops every few seconds.")
                     .hole(1, 3, 7)
                     .bridge("supply", "discharge");
 

@@ -43,7 +43,9 @@ final class TowedFaults {
                     .leak("control-line-{front}");
 
     static final FaultSpec SUPPLY_LINE_NARROW =
-            unit("Supply line kinked", "The trailer charges slowly.")
+            unit(
+                            "Supply line kinked",
+                            "The trailer charges slowly; its spring brakes come on and go off late.")
                     .part(0.005, 0.05, 0.3)
                     .narrow("glad-hand-supply-{front}");
 

@@ -6,25 +6,18 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
-import org.fandown.units.Decimals;
 import org.junit.jupiter.api.Test;
 
 /**
- * The tables of the documents are those of the code. Run with the system property {@code
+ * The table of the document is that of the code. Run with the system property {@code
  * fandown.write-docs} set to {@code true} to write them anew.
  */
 class AirDocumentsTest {
     private static final Path MODEL = Path.of("..", "docs", "model.md");
-    private static final Path FAULTS = Path.of("..", "docs", "faults.md");
 
     @Test
     void the_defaults_of_the_air_system_are_listed() throws IOException {
         check(MODEL, "air-defaults", defaults());
-    }
-
-    @Test
-    void the_faults_are_listed() throws IOException {
-        check(FAULTS, "faults", faults());
     }
 
     private static String defaults() {
@@ -38,34 +31,6 @@ class AirDocumentsTest {
             table.append(" | ").append(source).append(" |\n");
         }
         return table.toString();
-    }
-
-    private static String faults() {
-        StringBuilder table = new StringBuilder("| fault | what is wrong | size | shows |\n");
-        table.append("|---|---|---|---|\n");
-        for (Fault fault : Fault.values()) {
-            table.append("| `").append(fault.id());
-            table.append("` | ")
-                    .append(fault.title())
-                    .append(fault.atWheel() ? " (at a wheel)" : "")
-                    .append(fault.atUnit() ? " (at a towed unit)" : "");
-            table.append(" | ").append(size(fault.size()));
-            table.append(" | ").append(fault.shows()).append(" |\n");
-        }
-        return table.toString();
-    }
-
-    private static String size(FaultSize size) {
-        if (size.equals(FaultSize.NONE)) {
-            return "";
-        }
-        String range = number(size.least()) + " to " + number(size.most());
-        String unit = size.unit().isEmpty() ? " (part)" : " " + size.unit();
-        return range + unit + ", usual " + number(size.usual());
-    }
-
-    private static String number(double value) {
-        return Decimals.formatShort(value, 4);
     }
 
     private static String words(Enum<?> basis) {

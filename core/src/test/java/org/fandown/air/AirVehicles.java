@@ -105,6 +105,7 @@ public final class AirVehicles {
 
     private static VehicleUnit tractorUnit() {
         return VehicleUnit.builder(UnitKind.TRACTOR, "5")
+                .abs(true)
                 .air(
                         supply(
                                 reservoir(ReservoirRole.SUPPLY, "1368 in3"),
@@ -133,7 +134,8 @@ public final class AirVehicles {
     private static VehicleUnit trailer(String id, int axles, boolean springs) {
         var unit =
                 VehicleUnit.builder(UnitKind.TRAILER, id)
-                        .form(springs ? TrailerForm.SEMI : TrailerForm.FULL);
+                        .form(springs ? TrailerForm.SEMI : TrailerForm.FULL)
+                        .abs(springs);
         for (int i = 0; i < axles; i++) {
             unit.axle(axle(AxlePosition.TRAILER, 30, springs));
         }
