@@ -5,14 +5,16 @@ import org.fandown.air.AirControls.Knob;
 
 /**
  * A push-pull valve of the dash: in, it feeds its line; out, it exhausts it. It stays in once the
- * pressure has reached a threshold, and pops out below another one.
+ * pressure that feeds it has reached a threshold, and pops out when what it is held by falls below
+ * another one.
  */
 final class KnobValve implements Element {
     private final AirLink feed;
     private final AirLink exhaust;
     private final AirMemory in;
     private final AirMemory latched;
-    private final AirNode[] sensed;
+    private final AirNode[] feeding;
+    private final AirNode[] holding;
     private final Trip trip;
     private final Function<AirControls, Knob> hand;
 
@@ -30,40 +32,48 @@ final class KnobValve implements Element {
             AirLink exhaust,
             AirMemory in,
             AirMemory latched,
-            AirNode[] sensed,
+            AirNode[] feeding,
+            AirNode[] holding,
             Trip trip,
             Function<AirControls, Knob> hand) {
         this.feed = feed;
         this.exhaust = exhaust;
         this.in = in;
         this.latched = latched;
-        this.sensed = sensed;
+        this.feeding = feeding;
+        this.holding = holding;
         this.trip = trip;
         this.hand = hand;
     }
 
     @Override
     public void update(AirState state, AirControls controls, double seconds) {
-        double highest = 0;
-        for (AirNode node : sensed) {
-            highest = Math.max(highest, state.pascals(node));
-        }
+        double feed = highest(state, feeding);
         switch (hand.apply(controls)) {
             case PUSHED -> state.remember(in, 1);
             case PULLED -> out(state);
-            case LEFT_ALONE -> moveByItself(state, highest);
+            case LEFT_ALONE -> moveByItself(state, feed);
         }
-        if (state.recall(in) > 0 && highest >= trip.hold()) {
+        if (state.recall(in) > 0 && feed >= trip.hold()) {
             state.remember(latched, 1);
         }
         boolean pushed = state.recall(in) > 0;
-        state.setOpening(feed, pushed ? 1 : 0);
+        state.setOpening(this.feed, pushed ? 1 : 0);
         state.setOpening(exhaust, pushed ? 0 : 1);
     }
 
-    private void moveByItself(AirState state, double highest) {
-        boolean stays = state.recall(latched) > 0 ? highest >= trip.pop() : highest >= trip.hold();
-        if (!stays && !(trip.sticks() && state.recall(latched) > 0)) {
+    private static double highest(AirState state, AirNode[] nodes) {
+        double highest = 0;
+        for (AirNode node : nodes) {
+            highest = Math.max(highest, state.pascals(node));
+        }
+        return highest;
+    }
+
+    private void moveByItself(AirState state, double feed) {
+        boolean holds = state.recall(latched) > 0;
+        boolean stays = holds ? highest(state, holding) >= trip.pop() : feed >= trip.hold();
+        if (!stays && !(trip.sticks() && holds)) {
             out(state);
         }
     }

@@ -10,17 +10,17 @@ final class ParkingPart {
     final AirMemory parkingKnob;
     final AirMemory trailerKnob;
     private final Plumbing parts;
-    private final SupplyPart supply;
     private final ServicePart service;
     private final boolean tows;
+    private final AirNode[] circuits;
     private final AirNode dash;
     private final AirNode parkLine;
 
     ParkingPart(Plumbing parts, SupplyPart supply, ServicePart service, boolean tows) {
         this.parts = parts;
-        this.supply = supply;
         this.service = service;
         this.tows = tows;
+        circuits = new AirNode[] {supply.primary, supply.secondary};
         dash = parts.line("dash", AirDefault.SHORT_LINE);
         parts.elements.add(
                 new DoubleCheck(parts, "dash-check", supply.primary, supply.secondary, dash));
@@ -35,6 +35,7 @@ final class ParkingPart {
                 parkingKnob,
                 AirDefault.PARKING_POP,
                 Defect.PARKING_KNOB_STICKS,
+                circuits,
                 AirControls::parking);
     }
 
@@ -44,6 +45,7 @@ final class ParkingPart {
             AirMemory knob,
             AirDefault pop,
             Defect sticks,
+            AirNode[] heldBy,
             Function<AirControls, Knob> hand) {
         AirLink feed = parts.way(name, dash, line, AirDefault.KNOB_WAY);
         AirLink exhaust = parts.outlet(Kind.EXHAUST, name + "-exhaust", line, AirDefault.KNOB_WAY);
@@ -58,7 +60,8 @@ final class ParkingPart {
                         exhaust,
                         knob,
                         parts.network.memory(name + "-latch", 0),
-                        new AirNode[] {supply.primary, supply.secondary},
+                        circuits,
+                        heldBy,
                         trip,
                         hand));
     }
@@ -96,6 +99,7 @@ final class ParkingPart {
                 trailerKnob,
                 AirDefault.TRAILER_POP,
                 Defect.TRAILER_KNOB_STICKS,
+                new AirNode[] {supplyLine},
                 ParkingPart::trailerHand);
         AirNode signal = addSignal();
         AirLink valve = parts.way("tractor-protection", signal, controlLine, AirDefault.FOOT_WAY);

@@ -154,6 +154,7 @@ class HealthyVehiclesReferenceTest {
     @ParameterizedTest(name = "{0}: {4}")
     @CsvSource({
         "LOW_AIR, 60, 80, 0, step 2: on by 60 psi",
+        "KEPT, 40, 110, 0, 'step 2: pops at 40 to 60 psi or higher, both lines apart'",
         "PARKING_POP, 20, 45, 0, step 3: 20 to 45 psi",
         "FROM_50, 10, 180, 0, step 4: 50 to 90 psi within 3 min"
     })
@@ -213,7 +214,7 @@ class HealthyVehiclesReferenceTest {
         "LOSS_APPLIED, 0, 5.8, 1, 166(5): 40 kPa",
         "LOSS_APPLIED, 0, 7.0, 2, 166(5): 48 kPa",
         "LOSS_APPLIED, 0, 9.0, 4, 166(5): 62 kPa",
-        "KEPT, 20.02, 100, 0, 166(6): keeps 138 kPa"
+        "KEPT, 60.9, 110, 0, 38(7): keeps 420 kPa"
     })
     void regulation_of_quebec(Figure figure, double least, double most, int units, String where) {
         requireAll(figure, least, most, units, where);
