@@ -1,24 +1,19 @@
 package org.fandown.practice;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
+import java.util.Optional;
 import java.util.TreeMap;
-import org.fandown.air.AirSetup;
-import org.fandown.air.AirSystem;
 import org.fandown.air.Fault;
 import org.fandown.air.FaultCase;
 import org.fandown.air.FaultSize;
-import org.fandown.document.DocumentException;
 import org.fandown.document.Fields;
 import org.fandown.document.Nearest;
 import org.fandown.document.Node;
 import org.fandown.document.ScalarNode;
 import org.fandown.document.Values;
 import org.fandown.units.Dimension;
-import org.fandown.units.Quantity;
 import org.fandown.units.Unit;
 import org.fandown.vehicle.Vehicle;
 
@@ -27,29 +22,13 @@ final class FaultReader {
     private static final String FAULT = "fault";
     private static final String AT = "at";
     private static final String SIZE = "size";
+    private static final String UNIT = "unit";
     private static final String LIST = "`fandown drive --list-faults` lists them all";
 
-    /** Faults of the trailer supply knob, which a vehicle that tows nothing has not. */
-    private static final Set<Fault> OF_TRAILER_KNOB =
-            EnumSet.of(
-                    Fault.TRAILER_KNOB_POPS_EARLY,
-                    Fault.TRAILER_KNOB_POPS_LATE,
-                    Fault.TRAILER_KNOB_STICKS,
-                    Fault.PROTECTION_STUCK_OPEN,
-                    Fault.PROTECTION_STUCK_SHUT);
-
-    /** Faults of the parking knob, which only vehicles with spring brakes have. */
-    private static final Set<Fault> OF_PARKING_KNOB =
-            EnumSet.of(
-                    Fault.PARKING_POPS_EARLY, Fault.PARKING_POPS_LATE, Fault.PARKING_KNOB_STICKS);
-
     private final Vehicle vehicle;
-    private final AirSystem sound;
-    private AirSetup setup = AirSetup.SOUND;
 
-    FaultReader(Vehicle vehicle, AirSystem sound) {
+    FaultReader(Vehicle vehicle) {
         this.vehicle = vehicle;
-        this.sound = sound;
     }
 
     List<FaultCase> read(List<Node> items) {
@@ -77,23 +56,56 @@ final class FaultReader {
         String at = place(fields, fault);
         double size = fields.has(SIZE) ? size(fields, fault) : fault.size().usual();
         fields.end();
-        FaultCase made = new FaultCase(fault, size, at);
+        FaultCase made = make(fields, fault, size, at);
         requireFit(fields, made);
         return made;
     }
 
+    /** Some sizes within the range are none, such as a gauge that is off by nothing. */
+    private static FaultCase make(Fields fields, Fault fault, double size, String at) {
+        try {
+            return new FaultCase(fault, size, at);
+        } catch (IllegalArgumentException e) {
+            throw fields.refuse(
+                    SIZE,
+                    "that would be no fault: " + e.getMessage(),
+                    FaultUnits.range(fault.size()),
+                    "correct the size, or leave it out for the usual one");
+        }
+    }
+
     private String place(Fields fields, Fault fault) {
-        if (!fault.atWheel()) {
-            if (fields.has(AT)) {
-                throw fields.refuse(
-                        AT, "this fault has no place to choose", "no 'at' here", "remove 'at'");
+        if (fault.atWheel()) {
+            if (!fields.has(AT)) {
+                throw fields.missing(AT, "a wheel such as 2L");
             }
-            return "";
+            return WheelNames.read(fields.node(AT), vehicle).toString();
         }
         if (!fields.has(AT)) {
-            throw fields.missing(AT, "a wheel such as 2L");
+            return "";
         }
-        return WheelNames.read(fields.node(AT), vehicle).toString();
+        if (!fault.atUnit()) {
+            throw fields.refuse(
+                    AT, "this fault has no place to choose", "no 'at' here", "remove 'at'");
+        }
+        return unit(fields);
+    }
+
+    private String unit(Fields fields) {
+        String unit = fields.text(AT);
+        int last = vehicle.units().size();
+        for (int number = 2; number <= last; number++) {
+            if (unit.equals(UNIT + number)) {
+                return unit;
+            }
+        }
+        throw fields.refuse(
+                AT,
+                "the vehicle tows no such unit",
+                last < 2
+                        ? "a vehicle with a trailer"
+                        : last == 2 ? "unit2" : "unit2 to unit" + last,
+                "count the units from the front, the powered one being unit1");
     }
 
     private static double size(Fields fields, Fault fault) {
@@ -102,10 +114,7 @@ final class FaultReader {
             throw fields.refuse(
                     SIZE, "this fault is there or not", "no 'size' here", "remove 'size'");
         }
-        double size =
-                range.unit().isEmpty()
-                        ? part(fields.node(SIZE))
-                        : inUnit(fields, FaultUnits.of(range));
+        double size = number(fields, range);
         if (!(size >= range.least() && size <= range.most())) {
             throw fields.refuse(
                     SIZE,
@@ -116,9 +125,21 @@ final class FaultReader {
         return size;
     }
 
-    private static double inUnit(Fields fields, Unit unit) {
-        Quantity size = fields.quantity(SIZE, unit.dimension());
-        return size.valueIn(unit);
+    private static double number(Fields fields, FaultSize range) {
+        if (range.unit().isEmpty()) {
+            return part(fields.node(SIZE));
+        }
+        Optional<Unit> unit = FaultUnits.of(range);
+        if (unit.isEmpty()) {
+            return fields.number(SIZE, range.least(), range.most());
+        }
+        return fields.quantity(SIZE, unit.get().dimension()).valueIn(unit.get());
+    }
+
+    /** What is missing, without the list of all there is. */
+    private static String clause(String problem) {
+        int end = problem.indexOf("; it has ");
+        return end < 0 ? problem : problem.substring(0, end);
     }
 
     /** A part of the whole, as a share or as a plain number. */
@@ -130,29 +151,13 @@ final class FaultReader {
     }
 
     private void requireFit(Fields fields, FaultCase fault) {
-        requireKnob(fields, fault.fault());
-        try {
-            setup = fault.in(setup);
-            AirSystem unused = AirSystem.of(vehicle, setup);
-        } catch (IllegalArgumentException e) {
-            throw unfit(fields, String.valueOf(e.getMessage()));
+        Optional<String> problem = fault.refusal(vehicle);
+        if (problem.isPresent()) {
+            throw fields.refuse(
+                    FAULT,
+                    "this vehicle cannot have this fault: " + clause(problem.get()),
+                    "a fault of a part that the vehicle has",
+                    "take another fault, or another vehicle; " + LIST);
         }
-    }
-
-    private void requireKnob(Fields fields, Fault fault) {
-        if (OF_TRAILER_KNOB.contains(fault) && sound.trailerKnobIn().isEmpty()) {
-            throw unfit(fields, "it tows nothing");
-        }
-        if (OF_PARKING_KNOB.contains(fault) && sound.parkingKnobIn().isEmpty()) {
-            throw unfit(fields, "it has no parking knob");
-        }
-    }
-
-    private static DocumentException unfit(Fields fields, String why) {
-        return fields.refuse(
-                FAULT,
-                "this vehicle cannot have this fault: " + why,
-                "a fault of a part that the vehicle has",
-                "take another fault, or another vehicle; " + LIST);
     }
 }

@@ -2,7 +2,10 @@ package org.fandown.practice;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.fandown.air.FaultSize;
+import org.fandown.document.Node;
+import org.fandown.document.Tree;
 import org.fandown.units.Decimals;
 import org.fandown.units.Unit;
 
@@ -12,18 +15,14 @@ public final class FaultUnits {
 
     private FaultUnits() {}
 
-    /**
-     * Returns the unit of sizes that have one.
-     *
-     * @throws IllegalArgumentException if these sizes are parts of a whole
-     */
-    static Unit of(FaultSize size) {
+    /** Returns the unit of sizes that have one; empty for parts of a whole and plain numbers. */
+    static Optional<Unit> of(FaultSize size) {
         for (Unit unit : Unit.values()) {
             if (unit.symbol().equals(size.unit())) {
-                return unit;
+                return Optional.of(unit);
             }
         }
-        throw new IllegalArgumentException("'" + size.unit() + "' is not the name of a unit.");
+        return Optional.empty();
     }
 
     /**
@@ -41,17 +40,23 @@ public final class FaultUnits {
     }
 
     private static String text(double number, FaultSize size) {
-        return size.unit().isEmpty()
-                ? Decimals.formatShort(100 * number, DECIMALS) + " %"
-                : Decimals.formatShort(number, DECIMALS) + " " + size.unit();
+        if (size.unit().isEmpty()) {
+            return Decimals.formatShort(100 * number, DECIMALS) + " %";
+        }
+        String figure = Decimals.formatShort(number, DECIMALS);
+        return of(size).isPresent() ? figure + " " + size.unit() : size.unit() + " " + figure;
     }
 
     /** Writes a size so that the very same number is read back. */
-    static String exact(double size, FaultSize of) {
+    static Node exact(double size, FaultSize of) {
         if (of.unit().isEmpty()) {
-            return ExactText.ofBase(size, Unit.PERCENT);
+            return Tree.text(ExactText.ofBase(size, Unit.PERCENT));
         }
-        Unit own = of(of);
+        Optional<Unit> unit = of(of);
+        return unit.isEmpty() ? Tree.number(size, DECIMALS) : Tree.text(exact(size, unit.get()));
+    }
+
+    private static String exact(double size, Unit own) {
         List<Unit> units = new ArrayList<>(List.of(own));
         for (Unit unit : Unit.values()) {
             if (unit.dimension() == own.dimension() && unit != own) {

@@ -60,13 +60,12 @@ public final class ScenarioReader {
         String told = fields.optionalText("told").orElse("");
         Optional<PlaceCode> place = CommonKeys.optionalPlace(fields);
         Vehicle vehicle = CommonKeys.vehicle(fields, vehicles);
-        AirSystem sound = sound(fields, vehicle);
-        List<FaultCase> faults =
-                new FaultReader(vehicle, sound).read(fields.optionalList("faults"));
+        boolean tows = tows(fields, vehicle);
+        List<FaultCase> faults = new FaultReader(vehicle).read(fields.optionalList("faults"));
         Map<Component, List<String>> parts =
                 fields.has("parts") ? parts(fields.fields("parts")) : Map.of();
         StartState start =
-                fields.has("start") ? start(fields.fields("start"), sound) : StartState.EMPTY;
+                fields.has("start") ? start(fields.fields("start"), tows) : StartState.EMPTY;
         Ground ground = fields.has("ground") ? ground(fields.fields("ground")) : Ground.LEVEL;
         Scenario.Transmission transmission =
                 fields.optionalChoice("transmission", Scenario.Transmission.values())
@@ -77,9 +76,10 @@ public final class ScenarioReader {
                 title, told, place, vehicle, faults, parts, start, ground, transmission, seed);
     }
 
-    private static AirSystem sound(Fields fields, Vehicle vehicle) {
+    /** Whether it has a trailer supply knob. */
+    private static boolean tows(Fields fields, Vehicle vehicle) {
         try {
-            return AirSystem.of(vehicle, AirSetup.SOUND);
+            return AirSystem.of(vehicle, AirSetup.SOUND).trailerKnobIn().isPresent();
         } catch (IllegalArgumentException e) {
             throw fields.refuse(
                     "vehicle",
@@ -115,7 +115,7 @@ public final class ScenarioReader {
         return parts;
     }
 
-    private static StartState start(Fields fields, AirSystem sound) {
+    private static StartState start(Fields fields, boolean tows) {
         Quantity pressure =
                 fields.optionalQuantity("pressure", Dimension.GAUGE_PRESSURE)
                         .orElse(Quantity.of(0, Unit.PSI));
@@ -133,7 +133,7 @@ public final class ScenarioReader {
         boolean charged =
                 fields.optionalChoice("trailer-supply", Supply.values()).orElse(Supply.CLOSED)
                         == Supply.OPEN;
-        if (charged && sound.trailerKnobIn().isEmpty()) {
+        if (charged && !tows) {
             throw fields.refuse(
                     "trailer-supply",
                     "this vehicle tows nothing",

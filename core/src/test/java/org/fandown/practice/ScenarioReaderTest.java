@@ -6,6 +6,7 @@ import static org.fandown.practice.Practices.scenario;
 
 import java.util.List;
 import java.util.Optional;
+import org.fandown.air.AirVehicles;
 import org.fandown.air.Fault;
 import org.fandown.air.FaultCase;
 import org.fandown.check.Component;
@@ -15,6 +16,7 @@ import org.fandown.document.Json;
 import org.fandown.evidence.VehicleSource;
 import org.fandown.units.GaugePressure;
 import org.fandown.units.Temperature;
+import org.fandown.vehicle.Vehicle;
 import org.fandown.yard.Trucks;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -94,9 +96,15 @@ class ScenarioReaderTest {
     @EnumSource(Fault.class)
     void every_fault_of_usual_size_is_written_and_read_back_the_same(Fault fault) {
         FaultCase usual = fault.atWheel() ? FaultCase.at(fault, "2L") : FaultCase.of(fault);
-        Scenario scenario = Scenario.of(Practices.combination()).with(usual);
+        Vehicle vehicle =
+                AirVehicles.all().stream()
+                        .filter(v -> usual.refusal(v).isEmpty())
+                        .findFirst()
+                        .orElseThrow();
+        Scenario scenario = Scenario.of(vehicle).with(usual);
 
         assertThat(again(scenario)).isEqualTo(scenario);
+        assertThat(FaultFit.of(vehicle)).contains(fault);
     }
 
     @ParameterizedTest
@@ -186,7 +194,11 @@ class ScenarioReaderTest {
                 "truck; 'faults': [{'fault': 'lines-crossed'}]; faults[0].fault;"
                         + " cannot have this fault; a part that the vehicle has; another",
                 "truck; 'faults': [{'fault': 'trailer-knob-sticks'}]; faults[0].fault;"
-                        + " tows nothing; a part that the vehicle has; another",
+                        + " cannot have this fault; a part that the vehicle has; another",
+                "truck; 'faults': [{'fault': 'trailer-reservoir-leak', 'at': 'unit2'}];"
+                        + " faults[0].at; tows no such unit; a trailer; count",
+                "combination; 'faults': [{'fault': 'trailer-reservoir-leak', 'at': 'unit3'}];"
+                        + " faults[0].at; tows no such unit; unit2; count",
                 "van; 'seed': 1; vehicle; cannot be fetched; path; correct the path",
             })
     void what_cannot_be_is_refused(
