@@ -1,7 +1,9 @@
 package org.fandown.plot;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * Marks too close together to be told apart in a picture, under one number.
@@ -23,6 +25,28 @@ public record MarkGroup(int number, List<Mark> marks) {
     /** Returns whether one of them is a hazard. */
     public boolean isHazard() {
         return marks.stream().anyMatch(mark -> mark.weight() == Mark.Weight.HAZARD);
+    }
+
+    /**
+     * Returns the marks with equal texts made one, at the time of the first: {@code foot-brake: 100
+     * %, 20 times until 15:36.0}.
+     */
+    public List<Mark> summed() {
+        Map<String, List<Mark>> byText = new LinkedHashMap<>();
+        for (Mark mark : marks) {
+            byText.computeIfAbsent(mark.text(), text -> new ArrayList<>()).add(mark);
+        }
+        return byText.values().stream().map(MarkGroup::sum).toList();
+    }
+
+    private static Mark sum(List<Mark> equal) {
+        Mark first = equal.get(0);
+        if (equal.size() == 1) {
+            return first;
+        }
+        String last = ClockText.tenths(equal.get(equal.size() - 1).seconds());
+        String text = first.text() + ", " + equal.size() + " times until " + last;
+        return new Mark(first.seconds(), text, first.weight());
     }
 
     /**

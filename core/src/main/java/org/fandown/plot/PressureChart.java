@@ -29,7 +29,8 @@ public final class PressureChart {
     private static final double MARK_HEIGHT = 20;
     private static final double MARK_WIDTH = 26;
     private static final double MARGIN = 14;
-    private static final double TEXT_COLUMN = 100;
+    private static final double TEXT_COLUMN = 98;
+    private static final double ENTRY = 15;
     private static final double KPA_STEP = 200;
     private static final int MOST_TIMES = 7;
 
@@ -104,8 +105,8 @@ public final class PressureChart {
     private void grid() {
         y += MARK_HEIGHT + 8;
         floor = y + GRAPH_HEIGHT;
-        text(LEFT - 8, y - 12, "psi", Align.END, Look.plain(Ink.FAINT, SMALL));
-        text(RIGHT + 8, y - 12, "kPa", Align.START, Look.plain(Ink.FAINT, SMALL));
+        text(LEFT - 8, floor + 38, "psi", Align.END, Look.plain(Ink.FAINT, SMALL));
+        text(RIGHT + 8, floor + 38, "kPa", Align.START, Look.plain(Ink.FAINT, SMALL));
         for (double psi : Ticks.psi(top)) {
             double at = atPsi(psi);
             shapes.add(
@@ -186,7 +187,7 @@ public final class PressureChart {
         for (MarkGroup group : groups) {
             Ink ink = group.isHazard() ? Ink.HAZARD : Ink.MARK;
             plate(MARGIN + MARK_WIDTH / 2, y + LINE, group, ink);
-            group.marks().forEach(this::row);
+            group.summed().forEach(this::row);
             y += 5;
         }
     }
@@ -202,10 +203,10 @@ public final class PressureChart {
                 ClockText.tenths(mark.seconds()),
                 Align.END,
                 Look.plain(Ink.FAINT, SMALL));
-        double room = WIDTH - TEXT_COLUMN - MARGIN;
-        for (String line : Wrap.lines(said, letters(room, NORMAL))) {
+        double room = WIDTH - TEXT_COLUMN - 12;
+        for (String line : Wrap.lines(said, letters(room, ENTRY))) {
             y += LINE;
-            text(TEXT_COLUMN, y - 5, line, Align.START, new Look(ink, NORMAL, bold, false));
+            text(TEXT_COLUMN, y - 5, line, Align.START, new Look(ink, ENTRY, bold, false));
         }
     }
 

@@ -139,7 +139,26 @@ public final class SvgText {
         };
     }
 
-    /** Characters that XML cannot hold are left out. */
+    private static boolean isXml(String text, int at) {
+        char c = text.charAt(at);
+        if (isHigh(c)) {
+            return at + 1 < text.length() && isLow(text.charAt(at + 1));
+        }
+        if (isLow(c)) {
+            return at > 0 && isHigh(text.charAt(at - 1));
+        }
+        return c >= ' ' && c < '\ufffe';
+    }
+
+    private static boolean isHigh(char c) {
+        return c >= '\ud800' && c < '\udc00';
+    }
+
+    private static boolean isLow(char c) {
+        return c >= '\udc00' && c < '\ue000';
+    }
+
+    /** Characters that XML cannot hold become blanks. */
     private static String escaped(String text) {
         StringBuilder escaped = new StringBuilder();
         for (int i = 0; i < text.length(); i++) {
@@ -149,7 +168,7 @@ public final class SvgText {
                 case '<' -> escaped.append("&lt;");
                 case '>' -> escaped.append("&gt;");
                 case '"' -> escaped.append("&quot;");
-                default -> escaped.append(c < ' ' || c >= '\ufffe' ? "" : c);
+                default -> escaped.append(isXml(text, i) ? c : ' ');
             }
         }
         return escaped.toString();

@@ -88,7 +88,7 @@ public final class TextChart {
         return cells;
     }
 
-    /** Of each column the lowest and the highest value, and all between. */
+    /** Of each column the lowest and the highest value, and all between; if none, as before. */
     private void draw(Curve curve, char letter, char[][] cells) {
         int[] low = new int[COLUMNS];
         int[] high = new int[COLUMNS];
@@ -100,7 +100,12 @@ public final class TextChart {
             low[column] = Math.min(low[column], row);
             high[column] = Math.max(high[column], row);
         }
-        for (int column = 0; column < COLUMNS; column++) {
+        int last = column(curve.end());
+        for (int column = 0; column <= last; column++) {
+            if (high[column] < 0 && column > 0) {
+                low[column] = low[column - 1];
+                high[column] = high[column - 1];
+            }
             for (int row = low[column]; row <= high[column]; row++) {
                 boolean other = cells[row][column] != ' ' && cells[row][column] != letter;
                 cells[row][column] = other ? BOTH : letter;

@@ -131,9 +131,9 @@ final class FaultReader {
         }
         Optional<Unit> unit = FaultUnits.of(range);
         if (unit.isEmpty()) {
-            return fields.number(SIZE, range.least(), range.most());
+            return Amounts.plain(fields.number(SIZE, range.least(), range.most()));
         }
-        return fields.quantity(SIZE, unit.get().dimension()).valueIn(unit.get());
+        return Amounts.size(fields.quantity(SIZE, unit.get().dimension()), unit.get());
     }
 
     /** What is missing, without the list of all there is. */
@@ -145,9 +145,9 @@ final class FaultReader {
     /** A part of the whole, as a share or as a plain number. */
     private static double part(Node node) {
         if (node instanceof ScalarNode scalar && scalar.kind() == ScalarNode.Kind.NUMBER) {
-            return Values.number(node, 0, 1);
+            return Amounts.plain(Values.number(node, 0, 1));
         }
-        return Values.quantity(node, Dimension.RATIO).valueIn(Unit.PERCENT) / 100;
+        return Amounts.share(Values.quantity(node, Dimension.RATIO));
     }
 
     private void requireFit(Fields fields, FaultCase fault) {

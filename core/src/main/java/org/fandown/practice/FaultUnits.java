@@ -1,7 +1,5 @@
 package org.fandown.practice;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import org.fandown.air.FaultSize;
 import org.fandown.document.Node;
@@ -12,6 +10,7 @@ import org.fandown.units.Unit;
 /** In which units files write the size of a fault. */
 public final class FaultUnits {
     private static final int DECIMALS = 6;
+    private static final int NANO = 9;
 
     private FaultUnits() {}
 
@@ -50,19 +49,11 @@ public final class FaultUnits {
     /** Writes a size so that the very same number is read back. */
     static Node exact(double size, FaultSize of) {
         if (of.unit().isEmpty()) {
-            return Tree.text(ExactText.ofBase(size, Unit.PERCENT));
+            return Tree.text(Amounts.ofShare(size));
         }
         Optional<Unit> unit = of(of);
-        return unit.isEmpty() ? Tree.number(size, DECIMALS) : Tree.text(exact(size, unit.get()));
-    }
-
-    private static String exact(double size, Unit own) {
-        List<Unit> units = new ArrayList<>(List.of(own));
-        for (Unit unit : Unit.values()) {
-            if (unit.dimension() == own.dimension() && unit != own) {
-                units.add(unit);
-            }
-        }
-        return ExactText.of(size, own, units.toArray(new Unit[0]));
+        return unit.isEmpty()
+                ? Tree.number(size, NANO)
+                : Tree.text(Amounts.ofSize(size, unit.get()));
     }
 }

@@ -8,13 +8,12 @@ import org.fandown.check.Component;
 import org.fandown.document.MapNode;
 import org.fandown.document.Names;
 import org.fandown.document.Tree;
-import org.fandown.units.Unit;
 import org.fandown.vehicle.VehicleDocument;
 
 /**
  * Writes a scenario as the tree of a scenario file, its vehicle written out. {@link ScenarioReader}
  * reads the tree back to an equal scenario, to the last bit of every number, if its amounts were
- * read from decimals.
+ * read from a file.
  */
 public final class ScenarioDocument {
     private ScenarioDocument() {}
@@ -50,7 +49,7 @@ public final class ScenarioDocument {
 
     private static Tree.MapBuilder start(StartState start) {
         return Tree.map()
-                .put("pressure", pressure(start.pressure().pascals()))
+                .put("pressure", Amounts.ofPascals(start.pressure().pascals()))
                 .put(
                         "parking-brake",
                         start.parked() ? ScenarioReader.Brake.SET : ScenarioReader.Brake.RELEASED)
@@ -61,20 +60,10 @@ public final class ScenarioDocument {
                                 : ScenarioReader.Supply.CLOSED);
     }
 
-    static String pressure(double pascals) {
-        return ExactText.ofBase(pascals, Unit.PSI, Unit.KPA, Unit.BAR);
-    }
-
     private static Tree.MapBuilder ground(Ground ground) {
         return Tree.map()
-                .put("grade", ExactText.ofBase(ground.grade(), Unit.PERCENT))
-                .put(
-                        "air",
-                        ExactText.ofBase(
-                                ground.air().kelvins(),
-                                Unit.CELSIUS,
-                                Unit.FAHRENHEIT,
-                                Unit.KELVIN));
+                .put("grade", Amounts.ofShare(ground.grade()))
+                .put("air", Amounts.ofKelvins(ground.air().kelvins()));
     }
 
     private static Tree.ListBuilder faults(List<FaultCase> faults) {

@@ -141,7 +141,7 @@ public final class ScenarioReader {
                     "remove the key, or name a vehicle with a trailer");
         }
         fields.end();
-        return new StartState(GaugePressure.of(pressure), parked, charged);
+        return new StartState(new GaugePressure(Amounts.pascals(pressure)), parked, charged);
     }
 
     private static Ground ground(Fields fields) {
@@ -151,11 +151,11 @@ public final class ScenarioReader {
         require(fields, "grade", grade.valueIn(Unit.PERCENT), MOST_PERCENT, "-30 % to 30 %");
         Temperature air =
                 fields.optionalQuantity("air", Dimension.TEMPERATURE)
-                        .map(Temperature::of)
+                        .map(read -> Temperature.ofKelvins(Amounts.kelvins(read)))
                         .orElse(Ground.LEVEL.air());
         require(fields, "air", air.inCelsius(), MOST_CELSIUS, "-60 C to 60 C");
         fields.end();
-        return new Ground(grade.unit().toBase(grade.value()), air);
+        return new Ground(Amounts.share(grade), air);
     }
 
     private static void require(

@@ -3,11 +3,10 @@ package org.fandown.practice;
 import java.util.List;
 import org.fandown.document.MapNode;
 import org.fandown.document.Tree;
-import org.fandown.units.Unit;
 
 /**
  * Writes a script as the tree of a script file. {@link ScriptReader} reads the tree back to an
- * equal script, to the last bit of every number, if its amounts were read from decimals.
+ * equal script, to the last bit of every number, if its amounts were read from a file.
  */
 public final class ScriptDocument {
     private ScriptDocument() {}
@@ -34,10 +33,10 @@ public final class ScriptDocument {
 
     private static Tree.MapBuilder step(ScriptStep step) {
         if (step instanceof ScriptStep.At at) {
-            return Tree.map().put(ScriptKeys.AT, time(at.seconds()));
+            return Tree.map().put(ScriptKeys.AT, Amounts.ofSeconds(at.seconds()));
         }
         if (step instanceof ScriptStep.After after) {
-            return Tree.map().put(ScriptKeys.AFTER, time(after.seconds()));
+            return Tree.map().put(ScriptKeys.AFTER, Amounts.ofSeconds(after.seconds()));
         }
         if (step instanceof ScriptStep.Wait wait) {
             return waiting(wait);
@@ -54,12 +53,8 @@ public final class ScriptDocument {
     private static Tree.MapBuilder waiting(ScriptStep.Wait wait) {
         Tree.MapBuilder map = Tree.map().put(ScriptKeys.WAIT, wait.sign().id());
         if (wait.sign().hasPressure()) {
-            map.put(ScriptKeys.PRESSURE, ScenarioDocument.pressure(wait.pressure().pascals()));
+            map.put(ScriptKeys.PRESSURE, Amounts.ofPascals(wait.pressure().pascals()));
         }
-        return map.put(ScriptKeys.AT_MOST, time(wait.atMost()));
-    }
-
-    private static String time(double seconds) {
-        return ExactText.ofBase(seconds, Unit.SECOND, Unit.MINUTE, Unit.HOUR, Unit.DAY);
+        return map.put(ScriptKeys.AT_MOST, Amounts.ofSeconds(wait.atMost()));
     }
 }

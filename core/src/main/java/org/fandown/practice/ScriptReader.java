@@ -102,7 +102,7 @@ public final class ScriptReader {
 
     private static double seconds(Fields fields, String key) {
         Quantity time = fields.quantity(key, Dimension.TIME);
-        double seconds = time.unit().toBase(time.value());
+        double seconds = Amounts.seconds(time);
         if (!(seconds >= 0 && seconds <= ScriptStep.MOST_SECONDS)) {
             throw fields.refuse(
                     key, "this time is out of range", "0 s to 24 h", "correct the time");
@@ -123,7 +123,7 @@ public final class ScriptReader {
                         "0 psi to 250 psi",
                         "correct the pressure or its unit");
             }
-            pressure = GaugePressure.of(written);
+            pressure = new GaugePressure(Amounts.pascals(written));
         }
         if (!fields.has(ScriptKeys.AT_MOST)) {
             throw fields.missing(

@@ -71,7 +71,8 @@ class ScriptReaderTest {
             strings = {
                 "0 s",
                 "0.1 s",
-                "0.333 s",
+                "1/3 s",
+                "0.000000000001 s",
                 "17.3 s",
                 "1.23456 h",
                 "0.7 min",

@@ -53,7 +53,7 @@ final class DriveText {
 
     private void group(MarkGroup group) {
         String number = Integer.toString(group.number());
-        for (Mark mark : group.marks()) {
+        for (Mark mark : group.summed()) {
             String clock = ClockText.tenths(mark.seconds());
             String head =
                     " ".repeat(NUMBER - 1 - number.length())

@@ -21,6 +21,14 @@ import org.fandown.document.Node;
 import org.fandown.document.ScalarNode;
 import org.fandown.evidence.Inspection;
 import org.fandown.evidence.InspectionReader;
+import org.fandown.practice.Awaited;
+import org.fandown.practice.PracticeTruck;
+import org.fandown.practice.Scenario;
+import org.fandown.practice.ScenarioReader;
+import org.fandown.practice.Script;
+import org.fandown.practice.ScriptReader;
+import org.fandown.practice.Signal;
+import org.fandown.practice.Verb;
 import org.fandown.units.Dimension;
 import org.fandown.units.Quantity;
 import org.junit.jupiter.api.BeforeEach;
@@ -107,6 +115,74 @@ class FormatsGuideExamplesTest {
                         "--on",
                         "2026-11-24",
                         "--json"));
+    }
+
+    @Test
+    void the_json_of_drive_is_printed_as_it_is_written() {
+        assertHolds(
+                Json.read("formats.md", block("json drive")),
+                output(
+                        "drive",
+                        EXAMPLES.resolve("scenarios/roll-away.yaml").toString(),
+                        "--script",
+                        EXAMPLES.resolve("scripts/walk-away.yaml").toString(),
+                        "--json"));
+    }
+
+    @Test
+    void the_scenario_and_the_script_load_as_they_are_printed() {
+        Scenario scenario =
+                new ScenarioReader(
+                                name ->
+                                        DocumentFiles.read(
+                                                EXAMPLES.resolve("scenarios").resolve(name)))
+                        .read(DocumentText.yaml("formats.md", block("yaml scenario")));
+        Script script =
+                new ScriptReader(scenario.vehicle())
+                        .read(DocumentText.yaml("formats.md", block("yaml script")));
+
+        assertThat(scenario.faults()).hasSize(3);
+        assertThat(scenario.parts()).hasSize(2);
+        assertThat(scenario.seed()).isEqualTo(7);
+        assertThat(script.steps()).hasSize(8);
+    }
+
+    @Test
+    void every_verb_with_its_words_and_every_sign_is_described() {
+        String steps = section("## Script\n");
+        for (Verb verb : Verb.values()) {
+            String row =
+                    steps.lines()
+                            .filter(line -> line.startsWith("| `"))
+                            .filter(
+                                    line ->
+                                            line.split("\\|", -1)[1].contains(
+                                                    "`" + verb.id() + "`"))
+                            .findFirst()
+                            .orElseThrow(() -> new AssertionError(verb.id()));
+            verb.words().forEach(word -> assertThat(row).contains("`" + word + "`"));
+        }
+        for (Awaited sign : Awaited.values()) {
+            assertThat(steps).contains("`" + sign.id() + "`");
+        }
+    }
+
+    @Test
+    void every_signal_of_a_trace_is_named() {
+        Scenario scenario =
+                new ScenarioReader(
+                                name ->
+                                        DocumentFiles.read(
+                                                EXAMPLES.resolve("scenarios").resolve(name)))
+                        .read(DocumentText.yaml("formats.md", block("yaml scenario")));
+        String columns = section("## Trace of `drive`").replaceAll("\\s+", " ");
+        for (Signal signal : Signal.of(PracticeTruck.of(scenario))) {
+            boolean pressure = signal.unit().equals("psi") && !signal.name().contains("needle");
+            boolean stroke = signal.name().startsWith("stroke");
+            if (!pressure && !stroke) {
+                assertThat(columns).contains("`" + signal.head() + "`");
+            }
+        }
     }
 
     /** Every key and value of the shorter document stands in the longer one. */

@@ -17,7 +17,13 @@ import org.fandown.evidence.Inspection;
 import org.fandown.evidence.InspectionReader;
 import org.fandown.judgement.Judge;
 import org.fandown.judgement.Judgement;
+import org.fandown.practice.Scenario;
+import org.fandown.practice.ScenarioReader;
+import org.fandown.practice.Script;
+import org.fandown.practice.ScriptReader;
 import org.fandown.rulebook.Rulebook;
+import org.fandown.vehicle.Vehicle;
+import org.fandown.vehicle.VehicleReader;
 
 /** The example files in memory, and the rulebooks to judge them by. */
 final class Examples {
@@ -27,6 +33,8 @@ final class Examples {
 
     static final Map<String, String> VEHICLES = texts("vehicles");
     static final Map<String, String> INSPECTIONS = texts("inspections");
+    static final Map<String, String> SCENARIOS = texts("scenarios");
+    static final Map<String, String> SCRIPTS = texts("scripts");
     private static final Map<String, Node> READ = new TreeMap<>();
     static final List<PlaceCode> PLACES = PACKS.places();
 
@@ -39,6 +47,17 @@ final class Examples {
 
     static Inspection read(String text) {
         return read(DocumentText.yaml("inspection.yaml", text));
+    }
+
+    /** Reads a scenario whose vehicle is one of the examples. */
+    static Scenario scenario(Node document) {
+        return new ScenarioReader(Examples::vehicle).read(document);
+    }
+
+    /** Reads a script for the tractor and trailer of the examples. */
+    static Script script(Node document) {
+        Vehicle vehicle = VehicleReader.read(vehicle("tractor-box-trailer"));
+        return new ScriptReader(vehicle).read(document);
     }
 
     static Inspection example(String name) {

@@ -26,6 +26,11 @@ import org.fandown.document.Node;
 import org.fandown.evidence.Inspection;
 import org.fandown.judgement.Finding;
 import org.fandown.judgement.Judgement;
+import org.fandown.practice.PracticeTruck;
+import org.fandown.practice.Scenario;
+import org.fandown.practice.ScenarioDocument;
+import org.fandown.practice.Script;
+import org.fandown.practice.ScriptDocument;
 import org.fandown.record.JudgementDocument;
 import org.fandown.record.MeasuredStrokes;
 import org.fandown.rulebook.Pack;
@@ -44,7 +49,12 @@ class ReadersFuzzPropertyTest {
     private static final List<String> PACKS = List.of("CA-YT", "AU-WA", "US-GA", "CA-MB", "ZA");
 
     private static final List<Function<Node, Object>> READERS =
-            List.of(Examples::read, VehicleReader::read, PackReader::read);
+            List.of(
+                    Examples::read,
+                    VehicleReader::read,
+                    PackReader::read,
+                    Examples::scenario,
+                    Examples::script);
 
     @Property(tries = 10_000, seed = "20261125", shrinking = ShrinkingMode.OFF)
     void any_bytes_are_read_or_refused(@ForAll byte[] bytes, @ForAll boolean json) {
@@ -89,6 +99,34 @@ class ReadersFuzzPropertyTest {
         collect(read);
     }
 
+    @Property(tries = 2000, seed = "20261125", shrinking = ShrinkingMode.OFF)
+    void a_damaged_scenario_is_refused_or_makes_a_truck(@ForAll("scenarios") String text) {
+        Optional<Scenario> read =
+                readOrRefused(() -> Examples.scenario(DocumentText.yaml("any.yaml", text)));
+
+        read.ifPresent(
+                scenario -> {
+                    PracticeTruck.of(scenario).advance(0.1);
+                    String written = Json.write(ScenarioDocument.of(scenario));
+                    assertThat(Examples.scenario(Json.read("again.json", written)))
+                            .isEqualTo(scenario);
+                });
+        collect(read);
+    }
+
+    @Property(tries = 10_000, seed = "20261125", shrinking = ShrinkingMode.OFF)
+    void a_damaged_script_is_refused_or_read_and_written(@ForAll("scripts") String text) {
+        Optional<Script> read =
+                readOrRefused(() -> Examples.script(DocumentText.yaml("any.yaml", text)));
+
+        read.ifPresent(
+                script -> {
+                    String written = Json.write(ScriptDocument.of(script));
+                    assertThat(Examples.script(Json.read("again.json", written))).isEqualTo(script);
+                });
+        collect(read);
+    }
+
     /** A share of the tries has to get through, else the property looks at nothing but refusals. */
     private static void collect(Optional<?> read) {
         Statistics.label("read").collect(read.isPresent());
@@ -128,6 +166,16 @@ class ReadersFuzzPropertyTest {
     }
 
     @Provide
+    Arbitrary<String> scenarios() {
+        return damaged(List.copyOf(Examples.SCENARIOS.values()));
+    }
+
+    @Provide
+    Arbitrary<String> scripts() {
+        return damaged(List.copyOf(Examples.SCRIPTS.values()));
+    }
+
+    @Provide
     Arbitrary<String> vehicles() {
         return damaged(List.copyOf(Examples.VEHICLES.values()));
     }
@@ -153,6 +201,8 @@ class ReadersFuzzPropertyTest {
         String all =
                 String.join(" ", Examples.INSPECTIONS.values())
                         + String.join(" ", Examples.VEHICLES.values())
+                        + String.join(" ", Examples.SCENARIOS.values())
+                        + String.join(" ", Examples.SCRIPTS.values())
                         + pack("CA-YT");
         List<String> words = List.of(all.split("\\s+"));
         return Arbitraries.randomValue(random -> lines(words, random));

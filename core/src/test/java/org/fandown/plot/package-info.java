@@ -1,0 +1,5 @@
+/** Tests of the charts. */
+@NullMarked
+package org.fandown.plot;
+
+import org.jspecify.annotations.NullMarked;
