@@ -37,8 +37,13 @@ class DriveCommandTest {
         script =
                 write(
                         "script.yaml",
-                        "steps:\n  - key: on\n  - { after: 2 s, foot-brake: 50 % }\n"
-                                + "  - { after: 1 s, foot-brake: 0 % }\n  - after: 1 s\n");
+                        """
+                        steps:
+                          - key: on
+                          - { after: 2 s, foot-brake: 50 % }
+                          - { after: 1 s, foot-brake: 0 % }
+                          - after: 1 s
+                        """);
     }
 
     @Test
