@@ -36,6 +36,7 @@ public final class ScenarioReader {
     private static final double MOST_PSI = 150;
     private static final double MOST_PERCENT = 30;
     private static final double MOST_CELSIUS = 60;
+    private static final Quantity STANDARD_AIR = Quantity.of(20, Unit.CELSIUS);
 
     private final VehicleSource vehicles;
 
@@ -149,13 +150,10 @@ public final class ScenarioReader {
                 fields.optionalQuantity("grade", Dimension.RATIO)
                         .orElse(Quantity.of(0, Unit.PERCENT));
         require(fields, "grade", grade.valueIn(Unit.PERCENT), MOST_PERCENT, "-30 % to 30 %");
-        Temperature air =
-                fields.optionalQuantity("air", Dimension.TEMPERATURE)
-                        .map(read -> Temperature.ofKelvins(Amounts.kelvins(read)))
-                        .orElse(Ground.LEVEL.air());
-        require(fields, "air", air.inCelsius(), MOST_CELSIUS, "-60 C to 60 C");
+        Quantity air = fields.optionalQuantity("air", Dimension.TEMPERATURE).orElse(STANDARD_AIR);
+        require(fields, "air", air.valueIn(Unit.CELSIUS), MOST_CELSIUS, "-60 C to 60 C");
         fields.end();
-        return new Ground(Amounts.share(grade), air);
+        return new Ground(Amounts.share(grade), Temperature.ofKelvins(Amounts.kelvins(air)));
     }
 
     private static void require(

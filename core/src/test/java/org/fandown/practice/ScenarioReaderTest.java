@@ -165,6 +165,8 @@ class ScenarioReaderTest {
                 "truck; 'ground': {'grade': '31 %'}; ground.grade; out of range; -30 % to 30 %;"
                         + " correct",
                 "truck; 'ground': {'air': '70 C'}; ground.air; out of range; -60 C to 60 C; correct",
+                "truck; 'ground': {'air': '-999999 C'}; ground.air; out of range; -60 C to 60 C;"
+                        + " correct",
                 "truck; 'ground': {'air': '10 %'}; ground.air; share; temperature; C",
                 "truck; 'parts': {'tyres': 'flat'}; parts.tyres; not a part; tires; did you mean"
                         + " 'tires'",
