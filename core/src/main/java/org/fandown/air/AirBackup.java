@@ -37,11 +37,20 @@ final class AirBackup {
         state.time = time;
     }
 
-    /** Returns the largest change of a pressure since it was saved, Pa. */
-    double largestChange(AirState state) {
+    /**
+     * Works out how fast the pressures changed since they were saved.
+     *
+     * @param state the state, whose slopes are set
+     * @param seconds the time that passed
+     * @return the largest change, Pa
+     */
+    double compare(AirState state, double seconds) {
+        double perSecond = 1 / seconds;
         double largest = 0;
         for (int i = 0; i < pressure.length; i++) {
-            largest = Math.max(largest, Math.abs(state.pressure[i] - pressure[i]));
+            double change = state.pressure[i] - pressure[i];
+            state.slope[i] = change * perSecond;
+            largest = Math.max(largest, Math.abs(change));
         }
         return largest;
     }

@@ -16,6 +16,7 @@ public final class AirNetwork {
     final Inflows inflowTable;
     final List<Inflow> inflows;
     final List<Remembered> memories;
+    private final int[][] pilots;
     private final Ambient ambient;
     private final List<NodeSpec> nodeSpecs;
     private final List<BranchSpec> branchSpecs;
@@ -47,6 +48,10 @@ public final class AirNetwork {
         this.branches = new Branches(branchSpecs);
         this.inflowTable = new Inflows(inflows);
         this.plan = EliminationPlan.of(nodes, branches);
+        pilots = new int[links.size()][];
+        for (int e = 0; e < branches.count; e++) {
+            pilots[branches.link[e]] = branches.pilots[e];
+        }
     }
 
     /**
@@ -111,6 +116,15 @@ public final class AirNetwork {
     /** Returns a state at time 0 in which all is at rest: links open, commands and inflows zero. */
     public AirState stateAtRest() {
         return new AirState(this);
+    }
+
+    boolean follows(AirLink link, AirNode pilot) {
+        for (int known : pilots[link.index()]) {
+            if (known == pilot.index()) {
+                return true;
+            }
+        }
+        return false;
     }
 
     double initialPressure(int node) {

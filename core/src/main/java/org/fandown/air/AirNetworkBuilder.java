@@ -111,7 +111,7 @@ public final class AirNetworkBuilder {
      * @throws IllegalArgumentException if the name is taken or the ends are the same
      */
     public AirLink orifice(String name, AirNode a, AirNode b, Restriction way) {
-        return link(name, a, b, BranchSpec.Kind.PLAIN, way, 0);
+        return link(name, a, b, BranchSpec.Kind.PLAIN, way, 0, 0, 0);
     }
 
     /**
@@ -131,22 +131,53 @@ public final class AirNetworkBuilder {
             throw new IllegalArgumentException(
                     "The opening pressure of " + name + " must be 0 or more.");
         }
-        return link(name, a, b, BranchSpec.Kind.CHECK, way, crack.pascals());
+        return link(name, a, b, BranchSpec.Kind.CHECK, way, crack.pascals(), 0, 0);
     }
 
     /**
-     * Adds a valve that brings its delivery to a pressure set with {@link AirState#setCommand}, and
-     * exhausts to the surrounding air. Its flow from supply to delivery counts as positive.
+     * Adds a pressure protection valve: a check valve that opens only above a pressure before it,
+     * evenly over a range.
+     *
+     * @param name name
+     * @param a the end it comes from, whose pressure opens it
+     * @param b the end it goes to
+     * @param valve its way and pressures
+     * @throws IllegalArgumentException if the name is taken or the ends are the same
+     */
+    public AirLink protection(String name, AirNode a, AirNode b, ProtectionValve valve) {
+        return link(
+                name,
+                a,
+                b,
+                BranchSpec.Kind.PROTECTION,
+                valve.way(),
+                valve.crack().pascals(),
+                valve.shut().toAbsolute(ambient.pressure()).pascals(),
+                valve.range().pascals());
+    }
+
+    /**
+     * Adds a valve that brings its delivery to a pressure set with {@link AirState#setCommand}, or
+     * to that of a pilot chosen with {@link AirState#follow}, and exhausts to the surrounding air.
+     * Its flow from supply to delivery counts as positive.
      *
      * @param name name
      * @param supply where its air comes from
      * @param delivery where its air goes to
      * @param valve its ways and bands
-     * @throws IllegalArgumentException if the name is taken or the ends are the same
+     * @param pilots the volumes it may follow
+     * @throws IllegalArgumentException if the name is taken, the ends are the same, or the delivery
+     *     or a pilot is not a volume of this network
      */
-    public AirLink lapping(String name, AirNode supply, AirNode delivery, LappingValve valve) {
+    public AirLink lapping(
+            String name, AirNode supply, AirNode delivery, LappingValve valve, AirNode... pilots) {
         requireVolume(name, delivery);
         AirLink link = link(name, supply, delivery);
+        List<Integer> commanders = new ArrayList<>();
+        for (AirNode pilot : pilots) {
+            requireVolume(name, pilot);
+            commanders.add(pilot.index());
+        }
         double band = valve.band().pascals();
         branches.add(
                 new BranchSpec(
@@ -156,7 +187,9 @@ public final class AirNetworkBuilder {
                         delivery.index(),
                         valve.inlet(),
                         0,
-                        band));
+                        0,
+                        band,
+                        commanders));
         branches.add(
                 new BranchSpec(
                         BranchSpec.Kind.EXHAUST,
@@ -164,8 +197,10 @@ public final class AirNetworkBuilder {
                         delivery.index(),
                         atmosphere.index(),
                         valve.exhaust(),
+                        0,
                         valve.deadband().pascals(),
-                        band));
+                        band,
+                        commanders));
         return link;
     }
 
@@ -243,9 +278,21 @@ public final class AirNetworkBuilder {
             AirNode b,
             BranchSpec.Kind kind,
             Restriction way,
-            double crack) {
+            double crack,
+            double offset,
+            double band) {
         AirLink link = link(name, a, b);
-        branches.add(new BranchSpec(kind, link.index(), a.index(), b.index(), way, crack, 0));
+        branches.add(
+                new BranchSpec(
+                        kind,
+                        link.index(),
+                        a.index(),
+                        b.index(),
+                        way,
+                        crack,
+                        offset,
+                        band,
+                        List.of()));
         return link;
     }
 

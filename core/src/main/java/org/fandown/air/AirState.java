@@ -1,5 +1,6 @@
 package org.fandown.air;
 
+import java.util.Arrays;
 import org.fandown.units.Fingerprint;
 import org.fandown.units.GaugePressure;
 import org.fandown.units.Temperature;
@@ -16,14 +17,24 @@ public final class AirState {
     final double[] pressure;
     final double[] opening;
     final double[] command;
+
+    /** The volume whose pressure adds to the command, -1 if none does. */
+    final int[] pilot;
+
     final double[] inflow;
     final double[] flow;
     final double[] exhaust;
     final double[] memory;
     double time;
 
+    /** How fast each pressure changed in the last step, Pa/s. */
+    final double[] slope;
+
     /** Length of the next step, s; 0 for the shortest. */
     double suggestedStep;
+
+    /** Time until something is about to switch, s. */
+    double foreseen = Double.POSITIVE_INFINITY;
 
     private final AirNetwork network;
 
@@ -34,8 +45,11 @@ public final class AirState {
         mass = new double[nodes];
         temperature = new double[nodes];
         pressure = new double[nodes];
+        slope = new double[nodes];
         opening = new double[links];
         command = new double[links];
+        pilot = new int[links];
+        Arrays.fill(pilot, -1);
         inflow = new double[network.inflows.size()];
         flow = new double[links];
         exhaust = new double[links];
@@ -55,6 +69,7 @@ public final class AirState {
     /** A boundary counts the air that goes into it, so it is not filled. */
     private void fill(int node, double pascals) {
         pressure[node] = pascals;
+        slope[node] = 0;
         if (!network.nodes.boundary[node]) {
             mass[node] = network.nodes.mass(node, pascals, temperature[node]);
         }
@@ -185,6 +200,25 @@ public final class AirState {
                     "The command of " + link.name() + " must be finite.");
         }
         command[link.index()] = pascals;
+        pilot[link.index()] = -1;
+    }
+
+    /**
+     * Lets a lapping valve aim at the pressure of one of its pilots, as that is at the end of each
+     * step.
+     *
+     * @param link the valve
+     * @param leader one of the pilots it was built with
+     * @param above how far above the pilot's pressure it aims, Pa
+     * @throws IllegalArgumentException if it is none of its pilots, or the distance is not finite
+     */
+    public void follow(AirLink link, AirNode leader, double above) {
+        if (!network.follows(link, leader)) {
+            throw new IllegalArgumentException(
+                    leader.name() + " is no pilot of " + link.name() + ".");
+        }
+        setCommand(link, above);
+        pilot[link.index()] = leader.index();
     }
 
     /**
@@ -198,6 +232,24 @@ public final class AirState {
                     "The flow of " + source.name() + " must be 0 to 10 kg/s.");
         }
         inflow[source.index()] = kilogramsPerSecond;
+    }
+
+    /** Returns how fast the pressure of a volume changed in the last step, Pa/s. */
+    public double slope(AirNode node) {
+        return slope[node.index()];
+    }
+
+    /**
+     * Says that something will switch when a pressure has changed by so much more, so that the next
+     * step ends there and does not pass it by.
+     *
+     * @param toGo the change still missing, Pa
+     * @param perSecond how fast it changes that way, Pa/s; nothing is foreseen at 0 or less
+     */
+    public void foresee(double toGo, double perSecond) {
+        if (toGo > 0 && perSecond > 0) {
+            foreseen = Math.min(foreseen, toGo / perSecond);
+        }
     }
 
     /** Makes the next step the shortest, because something was just switched. */
@@ -226,8 +278,10 @@ public final class AirState {
         for (int i = 0; i < from.length; i++) {
             System.arraycopy(from[i], 0, to[i], 0, from[i].length);
         }
+        System.arraycopy(pilot, 0, copy.pilot, 0, pilot.length);
         copy.time = time;
         copy.suggestedStep = suggestedStep;
+        copy.foreseen = foreseen;
         if (other != network) {
             copy.settlePressures();
         }
@@ -236,7 +290,7 @@ public final class AirState {
 
     private double[][] parts() {
         return new double[][] {
-            mass, temperature, pressure, opening, command, inflow, flow, exhaust, memory
+            mass, temperature, pressure, slope, opening, command, inflow, flow, exhaust, memory
         };
     }
 
@@ -257,8 +311,12 @@ public final class AirState {
         for (double[] part : parts()) {
             print.add(part);
         }
+        for (int leader : pilot) {
+            print.add(leader);
+        }
         print.add(time);
         print.add(suggestedStep);
+        print.add(foreseen);
         return print.value();
     }
 }

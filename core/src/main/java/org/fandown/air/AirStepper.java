@@ -17,6 +17,9 @@ package org.fandown.air;
 public final class AirStepper {
     private static final int MOST_ROUNDS = 60;
 
+    /** A difference from what was expected from which on the flows are taken anew, Pa. */
+    private static final double MUCH = 250;
+
     /** A step whose equations do not come to rest is cut into parts, this many at most. */
     private static final int MOST_PARTS = 1 << 12;
 
@@ -33,6 +36,7 @@ public final class AirStepper {
     private final PressureSystem system;
     private final AirTransfer transfer;
     private final AirBackup before;
+    private final double[] expected;
     private long rounds;
     private long cuts;
 
@@ -50,6 +54,7 @@ public final class AirStepper {
         system = new PressureSystem(network.plan, network.nodes.count);
         transfer = new AirTransfer(network);
         before = new AirBackup(network);
+        expected = new double[network.nodes.count];
     }
 
     /**
@@ -63,13 +68,17 @@ public final class AirStepper {
      */
     public double step(AirState state, double seconds) {
         require(state, seconds > 0 && seconds < Double.POSITIVE_INFINITY);
+        return step(state, seconds, false);
+    }
+
+    private double step(AirState state, double seconds, boolean refine) {
         before.save(state);
         clearFlows(state);
         int parts = 1;
         int done = 0;
         while (done < parts) {
             double part = seconds / parts;
-            if (solve(state, part) || parts >= MOST_PARTS) {
+            if (solve(state, part, refine) || parts >= MOST_PARTS) {
                 transfer.move(state, laws, part);
                 done++;
             } else {
@@ -80,7 +89,7 @@ public final class AirStepper {
         }
         averageFlows(state, seconds);
         state.time += seconds;
-        return before.largestChange(state);
+        return before.compare(state, seconds);
     }
 
     /**
@@ -100,18 +109,24 @@ public final class AirStepper {
             double left = until - state.time;
             boolean last = left <= suggested * SAME_MOMENT;
             double step = last ? left : suggested;
-            double change = step(state, step);
+            double foreseen = control.clamp(state.foreseen);
+            if (foreseen < step) {
+                step = foreseen;
+                last = false;
+            }
+            double change = step(state, step, control.refined());
             while (control.refuses(step, change)) {
                 before.restore(state);
                 step = control.shorter(step);
                 suggested = step;
                 last = false;
-                change = step(state, step);
+                change = step(state, step, control.refined());
             }
             if (last) {
                 state.time = until;
             }
             state.suggestedStep = control.next(step, suggested, change);
+            state.foreseen = Double.POSITIVE_INFINITY;
             valves.after(state, step);
         }
     }
@@ -136,12 +151,16 @@ public final class AirStepper {
         }
     }
 
-    private boolean solve(AirState state, double step) {
+    private boolean solve(AirState state, double step, boolean refine) {
         laws.prepare(state);
         temperatures.prepare(state);
-        balances.prepare(state, step);
-        modes.guess(state.pressure);
+        if (expect(state, refine ? step : 0)) {
+            laws.refine(state, expected);
+        }
+        balances.prepare(state, expected, step);
+        modes.guess(expected);
         System.arraycopy(state.pressure, 0, system.pressure, 0, state.pressure.length);
+        boolean refined = !refine;
         for (int round = 0; round < MOST_ROUNDS; round++) {
             rounds++;
             balances.assemble(system);
@@ -150,9 +169,41 @@ public final class AirStepper {
                 return false;
             }
             laws.settle(system.pressure);
-            if (balances.review(state, system.pressure)
-                    && modes.review(system.pressure)
-                    && temperatures.review(state, step)) {
+            boolean settled = balances.review(state, system.pressure);
+            if (!modes.review(system.pressure)) {
+                continue;
+            }
+            settled &= temperatures.review(state, step);
+            if (!refined && surprises()) {
+                laws.refine(state, system.pressure);
+                refined = true;
+            } else if (settled) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /**
+     * Expects each pressure to go on for a time as in the step before.
+     *
+     * @return whether one is expected to change much
+     */
+    private boolean expect(AirState state, double step) {
+        double most = 0;
+        System.arraycopy(state.pressure, 0, expected, 0, expected.length);
+        for (int i : network.plan.pivot) {
+            double p = state.pressure[i];
+            double change = Math.max(-0.5 * p, Math.min(p, state.slope[i] * step));
+            most = Math.max(most, Math.abs(change));
+            expected[i] = p + change;
+        }
+        return most > MUCH;
+    }
+
+    private boolean surprises() {
+        for (int i : network.plan.pivot) {
+            if (Math.abs(system.pressure[i] - expected[i]) > MUCH) {
                 return true;
             }
         }

@@ -43,7 +43,8 @@ final class AirTransfer {
     }
 
     private void flow(AirState state, FlowLaws laws, double step) {
-        for (int e = 0; e < ways.count; e++) {
+        for (int k = 0; k < laws.openCount; k++) {
+            int e = laws.open[k];
             double mass = step * laws.rate[e];
             int a = ways.from[e];
             int b = ways.to[e];
@@ -52,7 +53,7 @@ final class AirTransfer {
             state.mass[b] += mass;
             warmth[a] -= warm;
             warmth[b] += warm;
-            if (ways.laps[e] && ways.oneWay[e]) {
+            if (ways.exhaust[e]) {
                 state.exhaust[ways.link[e]] += mass;
             } else {
                 state.flow[ways.link[e]] += mass;
@@ -63,11 +64,11 @@ final class AirTransfer {
     private void settle(AirState state, double step) {
         for (int i : unknowns) {
             if (nodes.thermal[i]) {
-                double s = step / nodes.wallSeconds[i];
+                double s = nodes.wall(i, step);
                 double energy =
-                        massBefore[i] * state.temperature[i]
+                        massBefore[i] * state.temperature[i] * (1 - s)
                                 + Gas.GAMMA * warmth[i]
-                                + s * state.mass[i] * nodes.wallTemperature;
+                                + s * (massBefore[i] + state.mass[i]) * nodes.wallTemperature;
                 state.temperature[i] = energy / ((1 + s) * state.mass[i]);
             }
             state.pressure[i] = nodes.pressure(i, state.mass[i], state.temperature[i]);

@@ -7,11 +7,14 @@ import org.fandown.air.BranchSpec.Kind;
 final class Branches {
     final int count;
 
-    /** Whether it belongs to a lapping valve. */
+    /** Whether its opening goes with a pressure: lapping and protection valves. */
     final boolean[] laps;
 
-    /** Whether air passes from first to second alone: check valves and exhausts. */
+    /** Whether air passes from first to second alone: all but plain ways and inlets. */
     final boolean[] oneWay;
+
+    /** Whether it is the exhaust of a lapping valve. */
+    final boolean[] exhaust;
 
     final int[] link;
     final int[] from;
@@ -21,18 +24,25 @@ final class Branches {
     final double[] stretch;
     final double[] slope;
 
-    /** Opening pressure of a check valve, Pa; 0 for other kinds. */
+    /** Opening pressure of a check or protection valve, Pa; 0 for other kinds. */
     final double[] crack;
 
-    /** How far above the command an exhaust begins, Pa; 0 for other kinds. */
+    /**
+     * How far above the command of its link an exhaust or protection valve begins, Pa; 0 for other
+     * kinds.
+     */
     final double[] deadband;
 
     final double[] band;
+
+    /** Volumes whose pressure may command it. */
+    final int[][] pilots;
 
     Branches(List<BranchSpec> specs) {
         count = specs.size();
         laps = new boolean[count];
         oneWay = new boolean[count];
+        exhaust = new boolean[count];
         link = new int[count];
         from = new int[count];
         to = new int[count];
@@ -43,6 +53,7 @@ final class Branches {
         crack = new double[count];
         deadband = new double[count];
         band = new double[count];
+        pilots = new int[count][];
         for (int e = 0; e < count; e++) {
             fill(e, specs.get(e));
         }
@@ -50,8 +61,9 @@ final class Branches {
 
     private void fill(int e, BranchSpec spec) {
         double b = spec.way().criticalRatio();
-        oneWay[e] = spec.kind() == Kind.CHECK || spec.kind() == Kind.EXHAUST;
-        laps[e] = spec.kind() == Kind.INLET || spec.kind() == Kind.EXHAUST;
+        oneWay[e] = spec.kind() != Kind.PLAIN && spec.kind() != Kind.INLET;
+        laps[e] = spec.kind() != Kind.PLAIN && spec.kind() != Kind.CHECK;
+        exhaust[e] = spec.kind() == Kind.EXHAUST;
         link[e] = spec.link();
         from[e] = spec.from();
         to[e] = spec.to();
@@ -59,8 +71,9 @@ final class Branches {
         ratio[e] = b;
         stretch[e] = Flow.stretch(b);
         slope[e] = Flow.slope(b);
-        crack[e] = spec.kind() == Kind.CHECK ? spec.offset() : 0;
-        deadband[e] = spec.kind() == Kind.EXHAUST ? spec.offset() : 0;
+        crack[e] = spec.crack();
+        deadband[e] = spec.offset();
         band[e] = spec.band();
+        pilots[e] = spec.pilots().stream().mapToInt(Integer::intValue).toArray();
     }
 }

@@ -40,6 +40,8 @@ final class DoubleCheck implements Element {
             state.remember(shuttle, 1);
         }
         boolean second = state.recall(shuttle) > 0;
+        double rising = state.slope(this.first) - state.slope(this.second);
+        state.foresee(second ? MARGIN - higher : MARGIN + higher, second ? rising : -rising);
         state.setOpening(fromFirst, second ? 0 : 1);
         state.setOpening(fromSecond, second ? 1 : 0);
     }

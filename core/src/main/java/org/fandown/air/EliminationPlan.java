@@ -45,8 +45,10 @@ final class EliminationPlan {
         }
         Instructions list = new Instructions(slot, nodes.count);
         for (int e = 0; e < branches.count; e++) {
-            if (!nodes.boundary[branches.from[e]] && !nodes.boundary[branches.to[e]]) {
-                list.couple(branches.from[e], branches.to[e]);
+            list.coupleUnknowns(nodes, branches.from[e], branches.to[e]);
+            for (int pilot : branches.pilots[e]) {
+                list.coupleUnknowns(nodes, branches.from[e], pilot);
+                list.coupleUnknowns(nodes, branches.to[e], pilot);
             }
         }
         SortedSet<Integer> left = new TreeSet<>();
@@ -91,6 +93,12 @@ final class EliminationPlan {
         private Instructions(int[][] slot, int diagonal) {
             this.slot = slot;
             size = diagonal;
+        }
+
+        private void coupleUnknowns(Nodes nodes, int a, int b) {
+            if (a != b && !nodes.boundary[a] && !nodes.boundary[b]) {
+                couple(a, b);
+            }
         }
 
         private void couple(int a, int b) {

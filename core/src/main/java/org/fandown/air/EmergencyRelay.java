@@ -21,7 +21,13 @@ final class EmergencyRelay implements Element {
 
     @Override
     public void update(AirState state, AirControls controls, double seconds) {
-        boolean emergency = state.pascals(supply) < trips;
-        state.setCommand(valve, emergency ? FootValve.WIDE_OPEN : state.pascals(control) - crack);
+        double above = state.pascals(supply) - trips;
+        double rising = state.slope(supply);
+        state.foresee(Math.abs(above), above > 0 ? -rising : rising);
+        if (above < 0) {
+            state.setCommand(valve, FootValve.WIDE_OPEN);
+        } else {
+            state.follow(valve, control, -crack);
+        }
     }
 }

@@ -1,5 +1,7 @@
 package org.fandown.air;
 
+import java.util.Arrays;
+
 /**
  * The flow through each way during a step as a function of the pressures after it.
  *
@@ -12,8 +14,17 @@ package org.fandown.air;
  * one set of pressures that satisfies all.
  */
 final class FlowLaws {
+    /** From this part of the first difference of pressures on, the mean flow counts in full. */
+    private static final double ALIKE = 0.3;
+
     /** Temperature of the air that enters each way, K. */
     final double[] gas;
+
+    /** Flow of each way at the start of the step if it were an open hole, kg/s. */
+    private final double[] startFlow;
+
+    /** {@link #lapping} at the start of the step. */
+    private final double[] startLapping;
 
     /** Flow for each pascal of difference, kg/(s Pa). */
     final double[] conductance;
@@ -21,11 +32,19 @@ final class FlowLaws {
     /** Flow of a lapping way for each pascal between delivery and aim, kg/(s Pa). */
     final double[] lapping;
 
-    /** Where a lapping way stops to flow, Pa. */
+    /** Where a lapping way stops to flow, or how far above its pilot's pressure, Pa. */
     final double[] aim;
+
+    /** The volume whose pressure commands a lapping way, -1 if none does. */
+    final int[] pilot;
 
     /** Flow at the pressures found last, kg/s. */
     final double[] rate;
+
+    /** The ways that are open at all, the first {@link #openCount} of it. */
+    final int[] open;
+
+    int openCount;
 
     private final Branches ways;
     private final int[] thermal;
@@ -35,10 +54,15 @@ final class FlowLaws {
 
     FlowLaws(AirNetwork network) {
         ways = network.branches;
+        open = new int[ways.count];
         gas = new double[ways.count];
+        startFlow = new double[ways.count];
+        startLapping = new double[ways.count];
         conductance = new double[ways.count];
         lapping = new double[ways.count];
         aim = new double[ways.count];
+        pilot = new int[ways.count];
+        Arrays.fill(pilot, -1);
         rate = new double[ways.count];
         thermal = network.nodes.thermalOnes();
         inverseRoot = new double[network.nodes.count];
@@ -52,8 +76,16 @@ final class FlowLaws {
         for (int i : thermal) {
             inverseRoot[i] = 1 / Math.sqrt(state.temperature[i]);
         }
+        openCount = 0;
         for (int e = 0; e < ways.count; e++) {
-            prepare(e, state);
+            if (state.opening[ways.link[e]] > 0) {
+                open[openCount++] = e;
+                prepare(e, state);
+            } else {
+                conductance[e] = 0;
+                lapping[e] = 0;
+                rate[e] = 0;
+            }
         }
     }
 
@@ -62,15 +94,69 @@ final class FlowLaws {
         double second = state.pressure[ways.to[e]];
         int upstream = first >= second || ways.oneWay[e] ? ways.from[e] : ways.to[e];
         gas[e] = state.temperature[upstream];
-        conductance[e] =
-                ways.coefficient[e]
-                        * state.opening[ways.link[e]]
-                        * inverseRoot[upstream]
-                        * chord(e, first, second);
+        set(e, conductance(e, state, first, second), first - second);
+        startFlow[e] = conductance[e] * (first - second);
+        if (ways.laps[e]) {
+            startLapping[e] = lapping[e];
+            aim[e] = state.command[ways.link[e]] + ways.deadband[e];
+            pilot[e] = state.pilot[ways.link[e]];
+        }
+    }
+
+    /**
+     * Takes the conductances anew, from the flows at the start of the step and at its end.
+     *
+     * <p>Where the difference of the pressures stays alike, the flow meant is the mean of both.
+     * Where it all but vanishes in the step, the mean would keep up a flow that ended long before,
+     * so the flow at the end counts alone.
+     *
+     * @param state the state at the start
+     * @param found the pressures at the end
+     */
+    void refine(AirState state, double[] found) {
+        for (int k = 0; k < openCount; k++) {
+            int e = open[k];
+            double crack = ways.crack[e];
+            double first = found[ways.from[e]] - crack;
+            double second = found[ways.to[e]];
+            double left = first - second;
+            double began = state.pressure[ways.from[e]] - crack - state.pressure[ways.to[e]];
+            double atEnd = conductance(e, state, first, second);
+            double mean = began * left > 0 ? Math.min(1, left / (ALIKE * began)) : 0;
+            if (mean > 0) {
+                double atStart = startFlow[e] / left;
+                atEnd += mean * (0.5 * (atStart + atEnd) - atEnd);
+            }
+            set(e, atEnd, left);
+            if (ways.laps[e]) {
+                refineLapping(e, state, found);
+            }
+        }
+    }
+
+    private void refineLapping(int e, AirState state, double[] found) {
+        double left = distance(e, found);
+        if (left > 0) {
+            double began = Math.max(0, distance(e, state.pressure));
+            double mean = began > 0 ? Math.min(1, left / (ALIKE * began)) : 1;
+            double atStart = startLapping[e] * (began / left);
+            lapping[e] += mean * 0.5 * (atStart - lapping[e]);
+        }
+    }
+
+    private double conductance(int e, AirState state, double first, double second) {
+        int upstream = first >= second || ways.oneWay[e] ? ways.from[e] : ways.to[e];
+        return ways.coefficient[e]
+                * state.opening[ways.link[e]]
+                * inverseRoot[upstream]
+                * chord(e, first, second);
+    }
+
+    private void set(int e, double newConductance, double difference) {
+        conductance[e] = newConductance;
         if (ways.laps[e]) {
             double band = ways.band[e];
-            lapping[e] = conductance[e] * (Math.max(first - second, band) / band);
-            aim[e] = state.command[ways.link[e]] + ways.deadband[e];
+            lapping[e] = newConductance * (Math.max(difference, band) / band);
         }
     }
 
@@ -91,14 +177,23 @@ final class FlowLaws {
 
     /** Returns the flow that the distance of the delivery from the aim allows, kg/s. */
     double lap(int e, double[] p) {
-        return ways.oneWay[e]
-                ? lapping[e] * (p[ways.from[e]] - aim[e])
-                : lapping[e] * (aim[e] - p[ways.to[e]]);
+        return lapping[e] * distance(e, p);
+    }
+
+    /** Returns how far a lapping way is from where it is shut, Pa. */
+    private double distance(int e, double[] p) {
+        return ways.oneWay[e] ? p[ways.from[e]] - aim(e, p) : aim(e, p) - p[ways.to[e]];
+    }
+
+    /** Returns where a lapping way stops to flow, Pa. */
+    double aim(int e, double[] p) {
+        return pilot[e] < 0 ? aim[e] : aim[e] + p[pilot[e]];
     }
 
     /** Works out the flows at the pressures found. */
     void settle(double[] found) {
-        for (int e = 0; e < ways.count; e++) {
+        for (int k = 0; k < openCount; k++) {
+            int e = open[k];
             rate[e] = flow(e, found);
         }
     }

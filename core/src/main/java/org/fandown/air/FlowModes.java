@@ -20,6 +20,7 @@ final class FlowModes {
 
     private final Branches ways;
     private final FlowLaws laws;
+    private final EliminationPlan plan;
     private final int[] slotThere;
     private final int[] slotBack;
     private final int[] mode;
@@ -27,6 +28,7 @@ final class FlowModes {
     FlowModes(AirNetwork network, FlowLaws laws) {
         this.laws = laws;
         ways = network.branches;
+        plan = network.plan;
         mode = new int[ways.count];
         slotThere = new int[ways.count];
         slotBack = new int[ways.count];
@@ -38,7 +40,8 @@ final class FlowModes {
 
     /** Guesses from the pressures at the start of a step. */
     void guess(double[] pressures) {
-        for (int e = 0; e < ways.count; e++) {
+        for (int k = 0; k < laws.openCount; k++) {
+            int e = laws.open[k];
             mode[e] = modeAt(e, pressures);
         }
     }
@@ -59,7 +62,8 @@ final class FlowModes {
      * @return whether all agree
      */
     boolean review(double[] found) {
-        for (int e = 0; e < ways.count; e++) {
+        for (int k = 0; k < laws.openCount; k++) {
+            int e = laws.open[k];
             if (differs(e, found)) {
                 mode[e] = corrected(e, found);
                 return false;
@@ -92,19 +96,21 @@ final class FlowModes {
     }
 
     private boolean lapsBetween(int e, double[] p) {
-        return ways.oneWay[e] ? laws.aim[e] > p[ways.to[e]] : laws.aim[e] < p[ways.from[e]];
+        double aim = laws.aim(e, p);
+        return ways.oneWay[e] ? aim > p[ways.to[e]] : aim < p[ways.from[e]];
     }
 
     /** Adds the flows of a step to the equations. */
     void assemble(PressureSystem system, NodeBalances balances, double step) {
-        for (int e = 0; e < ways.count; e++) {
+        for (int k = 0; k < laws.openCount; k++) {
+            int e = laws.open[k];
             if (mode[e] != SHUT) {
                 double out = step * balances.share(ways.from[e], laws.gas[e]);
                 double in = step * balances.share(ways.to[e], laws.gas[e]);
                 if (mode[e] != LAPS) {
                     conduct(system, e, out * laws.conductance[e], in * laws.conductance[e]);
                 } else if (ways.oneWay[e]) {
-                    exhaust(system, e, out * laws.lapping[e]);
+                    relieve(system, e, out * laws.lapping[e], in * laws.lapping[e]);
                 } else {
                     fill(system, e, out * laws.lapping[e], in * laws.lapping[e]);
                 }
@@ -139,11 +145,33 @@ final class FlowModes {
             system.value[slotThere[e]] -= out;
             system.right[a] -= out * aim;
         }
+        if (laws.pilot[e] >= 0) {
+            follow(system, b, laws.pilot[e], in);
+            follow(system, a, laws.pilot[e], -out);
+        }
     }
 
-    private void exhaust(PressureSystem system, int e, double out) {
+    /** Adds to what flows into a volume a part of the pressure of a pilot. */
+    private void follow(PressureSystem system, int node, int pilot, double factor) {
+        if (node == pilot) {
+            system.value[node] -= factor;
+        } else if (plan.slot(node, pilot) >= 0) {
+            system.value[plan.slot(node, pilot)] -= factor;
+        }
+    }
+
+    private void relieve(PressureSystem system, int e, double out, double in) {
         int a = ways.from[e];
+        int b = ways.to[e];
+        double aim = laws.aim[e];
         system.value[a] += out;
-        system.right[a] += out * laws.aim[e];
+        system.right[a] += out * aim;
+        if (slotThere[e] >= 0) {
+            system.value[slotBack[e]] -= in;
+            system.right[b] -= in * aim;
+        }
+        if (laws.pilot[e] >= 0) {
+            follow(system, a, laws.pilot[e], out);
+        }
     }
 }

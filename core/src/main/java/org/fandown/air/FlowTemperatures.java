@@ -100,8 +100,9 @@ final class FlowTemperatures {
     }
 
     private boolean review(int i, AirState state, double step) {
-        double wall = step / nodes.wallSeconds[i];
-        double warmth = state.mass[i] * state.temperature[i];
+        double wall = nodes.wall(i, step);
+        double own = (1 - wall) * state.temperature[i];
+        double warmth = state.mass[i] * (own + wall * nodes.wallTemperature);
         double mass = state.mass[i] + in[i] - out[i];
         double held = Math.max(mass, 0);
         double heat = wall * held * nodes.wallTemperature;

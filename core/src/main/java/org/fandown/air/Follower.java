@@ -17,6 +17,6 @@ final class Follower implements Element {
 
     @Override
     public void update(AirState state, AirControls controls, double seconds) {
-        state.setCommand(valve, state.pascals(pilot) - crack);
+        state.follow(valve, pilot, -crack);
     }
 }

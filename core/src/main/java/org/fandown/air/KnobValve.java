@@ -60,6 +60,21 @@ final class KnobValve implements Element {
         boolean pushed = state.recall(in) > 0;
         state.setOpening(this.feed, pushed ? 1 : 0);
         state.setOpening(exhaust, pushed ? 0 : 1);
+        if (pushed) {
+            foresee(state);
+        }
+    }
+
+    private void foresee(AirState state) {
+        if (state.recall(latched) > 0) {
+            for (AirNode node : holding) {
+                state.foresee(state.pascals(node) - trip.pop(), -state.slope(node));
+            }
+        } else {
+            for (AirNode node : feeding) {
+                state.foresee(trip.hold() - state.pascals(node), state.slope(node));
+            }
+        }
     }
 
     private static double highest(AirState state, AirNode[] nodes) {

@@ -34,5 +34,11 @@ final class Latch implements Element {
             state.remember(open, 0);
         }
         state.setOpening(valve, state.recall(open));
+        double rising = state.slope(sensed);
+        if (state.recall(open) > 0) {
+            state.foresee(pressure - shuts, -rising);
+        } else {
+            state.foresee(opens - pressure, rising);
+        }
     }
 }

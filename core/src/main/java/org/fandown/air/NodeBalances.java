@@ -7,10 +7,10 @@ import java.util.Arrays;
  * flow that counts for it.
  *
  * <p>For a volume at constant temperature: V/(R T) p' = m + sum of the masses that come in. For a
- * reservoir, with s = step / time constant of the wall, the energy balance solved for the pressure
- * has the same form, where a mass that comes in at temperature Tu counts (gamma Tu + s Tw) / ((1 +
- * s) T) times. For a chamber pressure x volume is replaced by its tangent at a guess, and the guess
- * is made better until the mass it means and the mass it gets agree.
+ * reservoir, with s = half of step / time constant of the wall, the energy balance solved for the
+ * pressure has the same form, where a mass that comes in at temperature Tu counts (gamma Tu + s Tw)
+ * / ((1 + s) T) times. For a chamber pressure x volume is replaced by its tangent at a guess, and
+ * the guess is made better until the mass it means and the mass it gets agree.
  */
 final class NodeBalances {
     /** Two pressures of a chamber that differ by less are taken as equal, Pa. */
@@ -48,19 +48,19 @@ final class NodeBalances {
     }
 
     /** Sets the balances up for a step from a state. */
-    void prepare(AirState state, double step) {
+    void prepare(AirState state, double[] expected, double step) {
         for (int i : unknowns) {
             double t = state.temperature[i];
             held[i] = state.mass[i];
             if (nodes.thermal[i]) {
-                double s = step / nodes.wallSeconds[i];
+                double s = nodes.wall(i, step);
                 double part = 1 / ((1 + s) * t);
                 capacity[i] = nodes.volume[i] / (Gas.R * t);
-                held[i] *= (t + s * nodes.wallTemperature) * part;
+                held[i] *= ((1 - s) * t + 2 * s * nodes.wallTemperature) * part;
                 shareByTemperature[i] = Gas.GAMMA * part;
                 share[i] = s * nodes.wallTemperature * part;
             } else if (nodes.chamber[i] >= 0) {
-                guess(i, state.pressure[i], state.mass[i], t);
+                guess(i, expected[i], nodes.mass(i, expected[i], t), t);
             }
         }
         for (int s = 0; s < inflows.count; s++) {

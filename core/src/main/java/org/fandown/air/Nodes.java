@@ -55,6 +55,14 @@ final class Nodes {
         return IntStream.range(0, count).filter(i -> thermal[i]).toArray();
     }
 
+    /**
+     * Returns the part of its difference from the wall that the gas of a reservoir loses in half a
+     * step: half at its temperature at the start, half at that at the end.
+     */
+    double wall(int node, double step) {
+        return Math.min(1, step / (2 * wallSeconds[node]));
+    }
+
     double volume(int node, double pressure) {
         return chamber[node] < 0 ? volume[node] : chambers.volume(chamber[node], pressure);
     }

@@ -22,8 +22,7 @@ final class ParkingPart {
         this.tows = tows;
         circuits = new AirNode[] {supply.primary, supply.secondary};
         dash = parts.line("dash", AirDefault.SHORT_LINE);
-        parts.elements.add(
-                new DoubleCheck(parts, "dash-check", supply.primary, supply.secondary, dash));
+        parts.elements.add(new DashCheck(parts, supply.primary, supply.secondary, dash));
         supply.parking.ifPresent(
                 node -> parts.check("dash-check-parking", node, dash, AirDefault.FEED_WAY));
         parkLine = parts.line("park-line", AirDefault.SHORT_LINE);
@@ -78,7 +77,9 @@ final class ParkingPart {
                         dash,
                         manifold,
                         AirDefault.KNOB_WAY,
-                        AirDefault.RELAY_EXHAUST);
+                        AirDefault.RELAY_EXHAUST,
+                        parkLine,
+                        serviceManifold);
         SpringControl.Signals signals =
                 new SpringControl.Signals(
                         parkLine,

@@ -102,18 +102,42 @@ final class Plumbing {
     }
 
     AirLink check(String name, AirNode a, AirNode b, AirDefault area) {
-        GaugePressure crack = GaugePressure.ofPsi(setup.value(AirDefault.CHECK_CRACK));
-        return keep(network.check(name, a, b, restriction(name, setup.value(area)), crack));
+        return check(name, a, b, area, pascals(AirDefault.CHECK_CRACK));
     }
 
-    AirLink lapping(String name, AirNode from, AirNode to, AirDefault inlet, AirDefault exhaust) {
+    /** Adds a check valve of an opening pressure in pascals. */
+    AirLink check(String name, AirNode a, AirNode b, AirDefault area, double crack) {
+        Restriction way = restriction(name, setup.value(area));
+        return keep(network.check(name, a, b, way, new GaugePressure(crack)));
+    }
+
+    /** Adds a check valve that is shut at a pressure before it and wide open at a higher one. */
+    AirLink protection(String name, AirNode a, AirNode b, double shutPsi, double openPsi) {
+        ProtectionValve valve =
+                new ProtectionValve(
+                        restriction(name, setup.value(AirDefault.FEED_WAY)),
+                        GaugePressure.ofPsi(setup.value(AirDefault.CHECK_CRACK)),
+                        GaugePressure.ofPsi(shutPsi),
+                        GaugePressure.ofPsi(openPsi - shutPsi));
+        double shut = valve.shut().pascals() + ambient;
+        elements.add((s, c, h) -> s.foresee(shut - s.pascals(a), s.slope(a)));
+        return keep(network.protection(name, a, b, valve));
+    }
+
+    AirLink lapping(
+            String name,
+            AirNode from,
+            AirNode to,
+            AirDefault inlet,
+            AirDefault exhaust,
+            AirNode... pilots) {
         LappingValve valve =
                 new LappingValve(
                         restriction(name, setup.value(inlet)),
                         restriction(name, setup.value(exhaust)),
                         GaugePressure.ofPsi(setup.value(AirDefault.LAP_BAND)),
                         GaugePressure.ofPsi(setup.value(AirDefault.LAP_DEADBAND)));
-        AirLink link = keep(network.lapping(name, from, to, valve));
+        AirLink link = keep(network.lapping(name, from, to, valve, pilots));
         outlets.add(new AirOutlet.Spec(Kind.EXHAUST, name + "-exhaust", to, link, true));
         return link;
     }

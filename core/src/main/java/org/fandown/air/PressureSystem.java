@@ -69,6 +69,10 @@ final class PressureSystem {
         int next = begun;
         for (int e = first; e < end; e++) {
             double part = value[plan.lower[e]] * inverse[k];
+            if (part == 0) {
+                next += end - first;
+                continue;
+            }
             right[plan.neighbour[e]] -= part * right[plan.pivot[k]];
             for (int u = first; u < end; u++) {
                 value[plan.target[next]] -= part * value[plan.upper[u]];

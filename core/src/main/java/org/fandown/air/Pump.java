@@ -56,7 +56,8 @@ final class Pump implements Element {
         double rpm = controls.engine().inRpm() * ratio;
         double flow = 0;
         if (rpm > 0 && state.recall(loaded) > 0) {
-            double compression = Math.max(1, state.pascals(discharge) / ambient);
+            double half = state.slope(discharge) * (seconds / 2);
+            double compression = Math.max(1, (state.pascals(discharge) + half) / ambient);
             double kept = 1 + clearance - clearance * Num.pow(compression, exponent);
             double inlet = filling - fillingLoss * rpm;
             flow = perTurn * rpm / 60 * Math.max(0, kept) * Math.max(0, inlet);

@@ -46,7 +46,8 @@ final class ServicePart {
                         secondaryDelivery,
                         manifold,
                         AirDefault.FOOT_WAY,
-                        AirDefault.RELAY_EXHAUST);
+                        AirDefault.RELAY_EXHAUST,
+                        secondaryDelivery);
         parts.elements.add(new Follower(valve, secondaryDelivery, 0));
         group.addService(parts, manifold);
         return manifold;
@@ -61,7 +62,8 @@ final class ServicePart {
                         supply.primary,
                         manifold,
                         AirDefault.RELAY_INLET,
-                        AirDefault.RELAY_EXHAUST);
+                        AirDefault.RELAY_EXHAUST,
+                        primaryDelivery);
         parts.elements.add(
                 new Follower(valve, primaryDelivery, parts.pascals(AirDefault.RELAY_CRACK)));
         group.addService(parts, manifold);

@@ -43,15 +43,17 @@ final class SpringControl implements Element {
 
     @Override
     public void update(AirState state, AirControls controls, double seconds) {
-        double command = state.pascals(parkLine);
+        double less = 0;
         if (modulates) {
             double missing =
                     state.pascals(secondaryDelivery) - state.pascals(primaryDelivery) - 2 * lag;
-            command -= Math.max(0, missing);
+            less = Math.max(0, missing);
         }
-        if (antiCompound) {
-            command = Math.max(command, state.pascals(service));
+        double command = state.pascals(parkLine) - less;
+        if (antiCompound && state.pascals(service) > command) {
+            state.follow(relay, service, 0);
+        } else {
+            state.follow(relay, parkLine, -less);
         }
-        state.setCommand(relay, command);
     }
 }

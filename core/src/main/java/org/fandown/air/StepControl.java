@@ -14,10 +14,15 @@ import org.fandown.units.TimeSpan;
  * @param shortest shortest step, more than 0
  * @param longest longest step
  * @param tolerance change of pressure aimed at in one step, more than 0
+ * @param refined whether the flow in a step is the mean of those at its start and its end, where
+ *     that can be; else the conductances of its start hold
  */
-public record StepControl(TimeSpan shortest, TimeSpan longest, GaugePressure tolerance) {
+public record StepControl(
+        TimeSpan shortest, TimeSpan longest, GaugePressure tolerance, boolean refined) {
     /** Even steps of 5 ms, for a system that is watched while it runs. */
-    public static final StepControl LIVE = fixed(TimeSpan.ofSeconds(0.005));
+    public static final StepControl LIVE =
+            new StepControl(
+                    TimeSpan.ofSeconds(0.005), TimeSpan.ofSeconds(0.005), GaugePressure.ofPsi(1));
 
     private static final double LEAST_FACTOR = 0.3;
     private static final double MOST_FACTOR = 2;
@@ -38,9 +43,18 @@ public record StepControl(TimeSpan shortest, TimeSpan longest, GaugePressure tol
         }
     }
 
-    /** Makes one in which all steps have the same length. */
+    /**
+     * Makes one with refined steps.
+     *
+     * @throws IllegalArgumentException if a value is out of range
+     */
+    public StepControl(TimeSpan shortest, TimeSpan longest, GaugePressure tolerance) {
+        this(shortest, longest, tolerance, true);
+    }
+
+    /** Makes one in which all steps have the same length and none is refined. */
     public static StepControl fixed(TimeSpan step) {
-        return new StepControl(step, step, GaugePressure.ofPsi(1));
+        return new StepControl(step, step, GaugePressure.ofPsi(1), false);
     }
 
     /** The first step, where a state suggests none. */

@@ -60,10 +60,13 @@ final class SupplyPart {
     }
 
     private void feed(String name, AirNode reservoir, AirDefault opens) {
-        AirLink check = parts.check("check-" + name, supply, reservoir, AirDefault.FEED_WAY);
+        String check = "check-" + name;
         if (integrated) {
-            double range = parts.pascals(AirDefault.CIRCUIT_RANGE);
-            parts.elements.add(new PressureProtection(supply, check, parts.absolute(opens), range));
+            double open = parts.setup.value(opens);
+            double shut = open - parts.setup.value(AirDefault.CIRCUIT_RANGE);
+            parts.protection(check, supply, reservoir, shut, open);
+        } else {
+            parts.check(check, supply, reservoir, AirDefault.FEED_WAY);
         }
     }
 

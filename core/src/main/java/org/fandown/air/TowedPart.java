@@ -45,14 +45,9 @@ final class TowedPart {
         ReservoirSizes sizes =
                 new ReservoirSizes(unit, chambers, parts.setup.value(AirDefault.TOWED_RATIO));
         AirNode node = parts.reservoir(name + ".reservoir", sizes.towed());
-        AirLink fill = parts.check("check-" + name, lines.supply(), node, AirDefault.FEED_WAY);
-        parts.elements.add(
-                new Latch(
-                        lines.supply(),
-                        fill,
-                        parts.network.memory(name + "-fill", 0),
-                        parts.absolute(AirDefault.TOWED_FILL_OPEN),
-                        parts.absolute(AirDefault.TOWED_FILL_CLOSE)));
+        double shut = parts.setup.value(AirDefault.TOWED_FILL_CLOSE);
+        double open = parts.setup.value(AirDefault.TOWED_FILL_OPEN);
+        parts.protection("check-" + name, lines.supply(), node, shut, open);
         return node;
     }
 
@@ -64,7 +59,8 @@ final class TowedPart {
                         reservoir,
                         manifold,
                         AirDefault.RELAY_INLET,
-                        AirDefault.RELAY_EXHAUST);
+                        AirDefault.RELAY_EXHAUST,
+                        lines.control());
         parts.elements.add(
                 unitHasSprings
                         ? new Follower(
@@ -79,7 +75,8 @@ final class TowedPart {
                             lines.supply(),
                             springs,
                             AirDefault.KNOB_WAY,
-                            AirDefault.RELAY_EXHAUST);
+                            AirDefault.RELAY_EXHAUST,
+                            lines.supply());
             parts.elements.add(new Follower(valve, lines.supply(), 0));
             group.addSprings(parts, springs);
         }

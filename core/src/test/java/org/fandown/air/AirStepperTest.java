@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import com.sun.management.ThreadMXBean;
 import java.lang.management.ManagementFactory;
+import java.util.List;
 import org.fandown.units.GaugePressure;
 import org.fandown.units.Temperature;
 import org.fandown.units.TimeSpan;
@@ -23,6 +24,7 @@ class AirStepperTest {
     private static final long ASKING = 1024;
 
     private static final Restriction WIDE = new Restriction(10e-8, 0.35);
+    private static final Restriction HOLE = new Restriction(1e-8, 0.35);
     private static final Restriction NARROW = new Restriction(1e-9, 0.35);
     private static final LappingValve VALVE = new LappingValve(WIDE, WIDE, psi(2), psi(1));
 
@@ -114,6 +116,90 @@ class AirStepperTest {
         run(state, 10);
         assertThat(psi(state, line)).isEqualTo(held, within(1e-9));
         assertThat(state.flow(check)).isZero();
+    }
+
+    @Test
+    void a_protection_valve_opens_in_proportion_to_the_pressure_before_it_and_never_backwards() {
+        ProtectionValve valve = new ProtectionValve(WIDE, psi(0), psi(60), psi(20));
+        AirLink link = builder.protection("valve", tank, line, valve);
+        builder.orifice("leak", line, builder.atmosphere(), WIDE);
+        AirState shut = charged(59);
+        AirState half = charged(70);
+        AirState open = charged(90);
+        for (AirState state : List.of(shut, half, open)) {
+            new AirStepper(state.network()).step(state, 1e-7);
+        }
+
+        assertThat(shut.flow(link)).isZero();
+        double wide = WIDE.conductance() * 1.185;
+        assertThat(half.flow(link))
+                .isEqualTo(0.5 * wide * half.pascals(tank), within(1e-3 * half.flow(link)));
+        assertThat(open.flow(link))
+                .isEqualTo(wide * open.pascals(tank), within(1e-3 * open.flow(link)));
+        AirState back = charged(0);
+        back.setPressure(line, psi(90));
+        new AirStepper(back.network()).step(back, 0.01);
+        assertThat(back.flow(link)).isZero();
+    }
+
+    @Test
+    void a_valve_follows_its_pilot_within_one_step() {
+        AirNode pilot = builder.addRigid("pilot", Volume.ofLitres(1));
+        builder.orifice("signal", tank, pilot, WIDE);
+        AirLink valve = builder.lapping("valve", tank, line, VALVE, pilot);
+        AirState state = charged(120);
+        state.follow(valve, pilot, psi(-3).pascals());
+
+        new AirStepper(state.network()).step(state, 10);
+
+        assertThat(psi(state, pilot)).isGreaterThan(100);
+        assertThat(psi(state, line)).isEqualTo(psi(state, pilot) - 3, within(0.1));
+        assertThatThrownBy(() -> state.follow(valve, tank, 0))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessage("tank is no pilot of valve.");
+    }
+
+    @Test
+    void a_step_ends_where_something_is_about_to_switch() {
+        AirSource source = builder.source("source", tank, Ambient.STANDARD.temperature());
+        AirState state = charged(100);
+        state.setInflow(source, 0.001);
+        double threshold = state.pascals(tank) + 5_000;
+        double[] seen = new double[1];
+        StepControl steps =
+                new StepControl(TimeSpan.ofSeconds(0.001), TimeSpan.ofSeconds(5), psi(50));
+
+        new AirStepper(state.network())
+                .advance(
+                        state,
+                        60,
+                        steps,
+                        (after, seconds) -> {
+                            after.foresee(threshold - after.pascals(tank), after.slope(tank));
+                            if (seen[0] == 0 && after.pascals(tank) >= threshold) {
+                                seen[0] = after.pascals(tank);
+                            }
+                        });
+
+        assertThat(seen[0]).isEqualTo(threshold, within(10.0));
+    }
+
+    @Test
+    void refined_steps_are_of_the_second_order_where_nothing_switches() {
+        builder.orifice("hole", tank, builder.atmosphere(), HOLE);
+        double two = emptied(0.4);
+        double one = emptied(0.2);
+        double half = emptied(0.1);
+
+        assertThat((two - one) / (one - half)).isEqualTo(4, within(0.4));
+    }
+
+    private double emptied(double step) {
+        AirState state = charged(120);
+        TimeSpan length = TimeSpan.ofSeconds(step);
+        new AirStepper(state.network())
+                .advance(state, 10, new StepControl(length, length, psi(1)), AfterStep.NOTHING);
+        return state.pascals(tank);
     }
 
     @Test
