@@ -94,7 +94,9 @@ final class ReservoirFaults {
                                     + " the spring brakes come on though the secondary one is"
                                     + " full.")
                     .jam("dash-check-primary", 1)
-                    .jam("dash-check-secondary", 0);
+                    .jam("dash-check-secondary", 0)
+                    .jam("dash-back-primary", 1)
+                    .jam("dash-back-secondary", 0);
 
     private ReservoirFaults() {}
 
