@@ -256,9 +256,9 @@ final class BrakeProcedures {
 
     /** The dryer sneezes when the pumping stops, which then stays off for a minute. */
     private static Outcome governorHeard(Trial trial) {
-        AirSystem system = trial.charged(122);
+        AirSystem system = trial.charged(100);
         Trial.run(system, 1200);
-        for (int i = 0; i < 1200 && system.compressorLoaded(); i++) {
+        for (int i = 0; i < 3000 && system.compressorLoaded(); i++) {
             system.advance(0.1);
         }
         system.advance(0.3);

@@ -20,7 +20,7 @@ final class SupplyProcedures {
     private SupplyProcedures() {}
 
     static void addTo(Map<Check, Procedure> all) {
-        // 120 to 140 psi: Georgia driver manual 11M.1.2; North Carolina driver manual, p. 149
+        // about 120 to 140 psi: Georgia driver manual 11M.1.2; North Carolina driver manual, p. 149
         all.put(Check.GOVERNOR_CUT_OUT, t -> Outcome.within(t.cab().cutOut(), 120, 140, "psi"));
         // at least 100 psi: 49 CFR 571.121 S5.1.1.1; a Saskatchewan manual has the same
         all.put(Check.GOVERNOR_CUT_IN, SupplyProcedures::cutIn);
