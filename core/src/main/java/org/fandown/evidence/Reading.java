@@ -80,6 +80,38 @@ public sealed interface Reading {
     }
 
     /**
+     * A value that was worked out from many observations, with its own doubt.
+     *
+     * @param check what it establishes
+     * @param value the value; of a loss, what was lost in the time
+     * @param within half the width of the interval that holds the true value in about 95 of 100
+     *     cases, in the same unit, 0 or more
+     * @param over the time in which it was lost, empty unless it is a loss
+     * @param at what held
+     * @param note what was written beside it
+     */
+    record Estimate(
+            Check check,
+            Quantity value,
+            Quantity within,
+            Optional<Quantity> over,
+            Circumstances at,
+            String note)
+            implements Reading {
+        /**
+         * Checks the doubt.
+         *
+         * @throws IllegalArgumentException if it is negative or in another unit
+         */
+        public Estimate {
+            if (within.unit() != value.unit() || !(within.value() >= 0)) {
+                throw new IllegalArgumentException(
+                        "The doubt of an estimate must be 0 or more, in the unit of its value.");
+            }
+        }
+    }
+
+    /**
      * Pressure before and after brake applications.
      *
      * @param check what it establishes

@@ -41,6 +41,11 @@ record Case(Inspection inspection, RulesInForce rules, Groundwork groundwork) {
      */
     Optional<Measurement> other(Check check, Unit unit) {
         Optional<Reading> reading = inspection.reading(check);
+        if (reading.isPresent() && reading.get() instanceof Reading.Estimate estimate) {
+            return Optional.of(
+                    new Measurement(
+                            estimate.value().valueIn(unit), unit, estimate.within().valueIn(unit)));
+        }
         if (reading.isEmpty() || !(reading.get() instanceof Reading.Value value)) {
             return Optional.empty();
         }

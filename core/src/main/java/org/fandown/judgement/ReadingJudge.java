@@ -4,6 +4,7 @@ import java.util.Optional;
 import org.fandown.check.CheckKind;
 import org.fandown.evidence.Reading;
 import org.fandown.rulebook.EvidenceDemand;
+import org.fandown.rulebook.Limit;
 import org.fandown.rulebook.Rule;
 import org.fandown.rulebook.Ruling;
 import org.fandown.units.Quantity;
@@ -51,6 +52,9 @@ final class ReadingJudge {
                     ? BuildUpJudge.judge(before, ruling, span)
                     : AirLossJudge.judge(before, ruling, span);
         }
+        if (reading instanceof Reading.Estimate estimate) {
+            return estimate(before, ruling, estimate);
+        }
         if (reading instanceof Reading.Reserve reserve) {
             return reserve(before, ruling, reserve);
         }
@@ -62,6 +66,25 @@ final class ReadingJudge {
         return tooLow.isPresent()
                 ? tooLow.get()
                 : NumericJudge.needles(ruling, before, value.values(), value.at());
+    }
+
+    private static Finding estimate(Case before, Ruling ruling, Reading.Estimate estimate) {
+        Bounds bounds = Bounds.in(before, estimate.value().unit(), estimate.at());
+        return NumericJudge.compare(ruling, inWindow(ruling, estimate), bounds);
+    }
+
+    /** A loss is reckoned for the time the rule names. */
+    private static Measurement inWindow(Ruling ruling, Reading.Estimate estimate) {
+        Optional<Quantity> per = ((Limit.Numeric) ruling.limit()).edges().per();
+        double share =
+                per.isPresent() && estimate.over().isPresent()
+                        ? per.get().valueIn(estimate.over().get().unit())
+                                / estimate.over().get().value()
+                        : 1;
+        return new Measurement(
+                estimate.value().value() * share,
+                estimate.value().unit(),
+                estimate.within().value() * share);
     }
 
     /** A timed build-up that was stopped before the pressure the rule names. */
