@@ -99,8 +99,9 @@ class RecordingsPictureTest {
             kind = Kind.MEASUREMENT,
             accessed = "2026-11-25",
             note =
-                    "shape, not fit: size of the truck, leak and pedal are assumptions; falls of each"
-                            + " circuit agree within three steps of the recording")
+                    "shape, not fit: size of the truck, leak and pedal are assumptions; the model falls"
+                            + " no further than the recording and three of its steps, and more when"
+                            + " braking")
     @Test
     void a_simulated_tractor_loses_air_when_the_recorded_truck_does() throws IOException {
         List<Panel> panels = panels();
