@@ -4,6 +4,9 @@ package org.fandown.units;
  * Mixes the bits of numbers into one (FNV-1a over words of 64 bits, with the halves folded). Equal
  * numbers in equal order give the same on every machine.
  *
+ * <p>Zero counts the same with either sign: where the core is compiled for the browser, the
+ * negative of zero is zero without a sign, which no result depends on.
+ *
  * <p>To find out whether a run was repeated exactly; not a protection against forgery.
  */
 public final class Fingerprint {
@@ -21,7 +24,7 @@ public final class Fingerprint {
 
     /** Adds a number. */
     public void add(double number) {
-        add(Double.doubleToLongBits(number));
+        add(number == 0 ? 0L : Double.doubleToLongBits(number));
     }
 
     /** Adds a whole number. */
