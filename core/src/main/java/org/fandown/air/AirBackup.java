@@ -5,6 +5,7 @@ final class AirBackup {
     final double[] mass;
     private final double[] temperature;
     private final double[] pressure;
+    private final double[] slope;
     private final double[] flow;
     private final double[] exhaust;
     private double time;
@@ -15,6 +16,7 @@ final class AirBackup {
         mass = new double[nodes];
         temperature = new double[nodes];
         pressure = new double[nodes];
+        slope = new double[nodes];
         flow = new double[links];
         exhaust = new double[links];
     }
@@ -23,6 +25,7 @@ final class AirBackup {
         copy(state.mass, mass);
         copy(state.temperature, temperature);
         copy(state.pressure, pressure);
+        copy(state.slope, slope);
         copy(state.flow, flow);
         copy(state.exhaust, exhaust);
         time = state.time;
@@ -32,6 +35,7 @@ final class AirBackup {
         copy(mass, state.mass);
         copy(temperature, state.temperature);
         copy(pressure, state.pressure);
+        copy(slope, state.slope);
         copy(flow, state.flow);
         copy(exhaust, state.exhaust);
         state.time = time;

@@ -20,6 +20,9 @@ public final class AirStepper {
     /** A difference from what was expected from which on the flows are taken anew, Pa. */
     private static final double MUCH = 250;
 
+    /** The part by which a change counts that was expected, of anything but a reservoir. */
+    private static final double CHANGE_COUNTS = 0.1;
+
     /** A step whose equations do not come to rest is cut into parts, this many at most. */
     private static final int MOST_PARTS = 1 << 12;
 
@@ -89,7 +92,8 @@ public final class AirStepper {
         }
         averageFlows(state, seconds);
         state.time += seconds;
-        return before.compare(state, seconds);
+        double change = before.compare(state, seconds);
+        return refine ? excess(state, seconds) : change;
     }
 
     /**
@@ -173,11 +177,10 @@ public final class AirStepper {
             if (!modes.review(system.pressure)) {
                 continue;
             }
-            settled &= temperatures.review(state, step);
             if (!refined && surprises()) {
                 laws.refine(state, system.pressure);
                 refined = true;
-            } else if (settled) {
+            } else if (settled && temperatures.review(state, step)) {
                 return true;
             }
         }
@@ -199,6 +202,21 @@ public final class AirStepper {
             expected[i] = p + change;
         }
         return most > MUCH;
+    }
+
+    /**
+     * Returns by how much a step went beyond what a step should: the change of a reservoir, what no
+     * other volume was expected to do, or a part of what it did.
+     */
+    private double excess(AirState state, double step) {
+        double largest = 0;
+        for (int i : network.plan.pivot) {
+            double change = Math.abs(state.slope[i]) * step;
+            double surprise = Math.abs(state.pressure[i] - expected[i]);
+            double counts = network.nodes.thermal[i] ? change : CHANGE_COUNTS * change;
+            largest = Math.max(largest, Math.max(surprise, counts));
+        }
+        return largest;
     }
 
     private boolean surprises() {

@@ -76,6 +76,19 @@ final class ChamberTable {
         return b > 0 ? 2 * holding / (b + root) : (root - b) / (2 * slope[phase]);
     }
 
+    /**
+     * Returns whether pressure x volume is a straight line between two pressures, but for so little
+     * of the second.
+     */
+    boolean straight(int chamber, double from, double to, double pascals) {
+        int phase = phaseAt(chamber, from);
+        double change = to - from;
+        double growth = base[phase] + 2 * slope[phase] * from;
+        return to >= begins[phase]
+                && (phase == (chamber + 1) * PHASES - 1 || to <= begins[phase + 1])
+                && slope[phase] * change * change <= pascals * growth;
+    }
+
     private int phaseAt(int chamber, double pressure) {
         int phase = (chamber + 1) * PHASES - 1;
         while (pressure < begins[phase]) {

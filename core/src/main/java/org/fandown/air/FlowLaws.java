@@ -17,6 +17,9 @@ final class FlowLaws {
     /** From this part of the first difference of pressures on, the mean flow counts in full. */
     private static final double ALIKE = 0.3;
 
+    /** A change of the pressures at both ends that leaves the conductance as it is, Pa. */
+    private static final double LITTLE = 50;
+
     /** Temperature of the air that enters each way, K. */
     final double[] gas;
 
@@ -46,6 +49,11 @@ final class FlowLaws {
 
     int openCount;
 
+    /** Those of them whose law has corners, the first {@link #valveCount} of it. */
+    final int[] valve;
+
+    int valveCount;
+
     private final Branches ways;
     private final int[] thermal;
 
@@ -55,6 +63,7 @@ final class FlowLaws {
     FlowLaws(AirNetwork network) {
         ways = network.branches;
         open = new int[ways.count];
+        valve = new int[ways.count];
         gas = new double[ways.count];
         startFlow = new double[ways.count];
         startLapping = new double[ways.count];
@@ -77,9 +86,13 @@ final class FlowLaws {
             inverseRoot[i] = 1 / Math.sqrt(state.temperature[i]);
         }
         openCount = 0;
+        valveCount = 0;
         for (int e = 0; e < ways.count; e++) {
             if (state.opening[ways.link[e]] > 0) {
                 open[openCount++] = e;
+                if (ways.laps[e] || ways.oneWay[e]) {
+                    valve[valveCount++] = e;
+                }
                 prepare(e, state);
             } else {
                 conductance[e] = 0;
@@ -116,16 +129,21 @@ final class FlowLaws {
     void refine(AirState state, double[] found) {
         for (int k = 0; k < openCount; k++) {
             int e = open[k];
+            int a = ways.from[e];
+            int b = ways.to[e];
+            if (Math.abs(found[a] - state.pressure[a]) + Math.abs(found[b] - state.pressure[b])
+                    < LITTLE) {
+                continue;
+            }
             double crack = ways.crack[e];
-            double first = found[ways.from[e]] - crack;
-            double second = found[ways.to[e]];
+            double first = found[a] - crack;
+            double second = found[b];
             double left = first - second;
-            double began = state.pressure[ways.from[e]] - crack - state.pressure[ways.to[e]];
+            double began = state.pressure[a] - crack - state.pressure[b];
             double atEnd = conductance(e, state, first, second);
-            double mean = began * left > 0 ? Math.min(1, left / (ALIKE * began)) : 0;
-            if (mean > 0) {
+            if (began * left > 0) {
                 double atStart = startFlow[e] / left;
-                atEnd += mean * (0.5 * (atStart + atEnd) - atEnd);
+                atEnd += 0.5 * alike(began, left) * (atStart - atEnd);
             }
             set(e, atEnd, left);
             if (ways.laps[e]) {
@@ -138,10 +156,16 @@ final class FlowLaws {
         double left = distance(e, found);
         if (left > 0) {
             double began = Math.max(0, distance(e, state.pressure));
-            double mean = began > 0 ? Math.min(1, left / (ALIKE * began)) : 1;
+            double mean = alike(began, left);
             double atStart = startLapping[e] * (began / left);
-            lapping[e] += mean * 0.5 * (atStart - lapping[e]);
+            lapping[e] += 0.5 * mean * (atStart - lapping[e]);
         }
+    }
+
+    /** Returns how far the mean counts, 0 to 1, of a difference of one sign at start and end. */
+    private static double alike(double began, double left) {
+        double enough = ALIKE * Math.abs(began);
+        return Math.abs(left) >= enough ? 1 : Math.abs(left) / enough;
     }
 
     private double conductance(int e, AirState state, double first, double second) {

@@ -35,13 +35,14 @@ final class FlowModes {
         for (int e = 0; e < ways.count; e++) {
             slotThere[e] = network.plan.slot(ways.from[e], ways.to[e]);
             slotBack[e] = network.plan.slot(ways.to[e], ways.from[e]);
+            mode[e] = CONDUCTS;
         }
     }
 
     /** Guesses from the pressures at the start of a step. */
     void guess(double[] pressures) {
-        for (int k = 0; k < laws.openCount; k++) {
-            int e = laws.open[k];
+        for (int k = 0; k < laws.valveCount; k++) {
+            int e = laws.valve[k];
             mode[e] = modeAt(e, pressures);
         }
     }
@@ -62,8 +63,8 @@ final class FlowModes {
      * @return whether all agree
      */
     boolean review(double[] found) {
-        for (int k = 0; k < laws.openCount; k++) {
-            int e = laws.open[k];
+        for (int k = 0; k < laws.valveCount; k++) {
+            int e = laws.valve[k];
             if (differs(e, found)) {
                 mode[e] = corrected(e, found);
                 return false;
@@ -73,9 +74,6 @@ final class FlowModes {
     }
 
     private boolean differs(int e, double[] p) {
-        if (!ways.laps[e] && !ways.oneWay[e]) {
-            return false;
-        }
         double taken = 0;
         if (mode[e] == LAPS) {
             taken = laws.lap(e, p);

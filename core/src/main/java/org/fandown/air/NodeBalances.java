@@ -109,6 +109,9 @@ final class NodeBalances {
     }
 
     private boolean review(int chamber, double t, double found) {
+        if (nodes.chambers.straight(nodes.chamber[chamber], guess[chamber], found, SAME)) {
+            return true;
+        }
         double mass = atGuess[chamber] + capacity[chamber] * (found - guess[chamber]);
         double meant = mass > 0 ? nodes.pressure(chamber, mass, t) : 0;
         if (Math.abs(meant - found) <= SAME) {

@@ -6,14 +6,15 @@ import org.fandown.units.TimeSpan;
 /**
  * How long the steps through time are.
  *
- * <p>After each step the next length is the last one times tolerance over the largest change of a
- * pressure, but no less than 0.3 and no more than 2 times the last one. A step in which a pressure
- * changed by more than four tolerances is taken back and done with a shorter one, unless it is the
- * shortest.
+ * <p>After each step the next length is the last one times tolerance over what counts of the
+ * changes of the pressures, but no less than 0.3 and no more than 2 times the last one. Of a
+ * reservoir all of its change counts, of another volume how far it is from where it would be had it
+ * gone on as in the step before, or a tenth of its change. A step with more than four tolerances is
+ * taken back and done with a shorter one, unless it is the shortest.
  *
  * @param shortest shortest step, more than 0
  * @param longest longest step
- * @param tolerance change of pressure aimed at in one step, more than 0
+ * @param tolerance change of pressure that should count in one step, more than 0
  * @param refined whether the flow in a step is the mean of those at its start and its end, where
  *     that can be; else the conductances of its start hold
  */
