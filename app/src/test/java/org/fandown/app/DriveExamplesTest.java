@@ -20,6 +20,8 @@ class DriveExamplesTest {
             """
             cold-start       | in-cab-test          | the dryer purges; low-air lamp on; \
             trailer supply knob out; parking knob out; !DANGER; !in vain; !not possible
+            cold-start       | in-cab-test-logged   | the compressor pumps again; low-air lamp on; \
+            trailer supply knob out; parking knob out; !DANGER; !in vain; !not possible
             cold-start       | strokes-with-helper  | push rod of 1L; free stroke of 2R; !DANGER
             cold-start       | tug-test             | gear: low; !DANGER; !vehicle moves
             cold-start       | breakaway            | trailer supply knob out; the hose whips

@@ -14,7 +14,7 @@ package org.fandown.trace;
  * <p><b>Source.</b> The forms are those that candump of can-utils prints (commit 95aae6b of its
  * public repository).
  */
-public final class CandumpReader {
+public final class CandumpReader implements LogReader {
     /** What the times of a log are. */
     public enum Times {
         /** Times of one clock. */
@@ -52,13 +52,7 @@ public final class CandumpReader {
         this.times = times;
     }
 
-    /**
-     * Reads some bytes.
-     *
-     * @param buffer where they are
-     * @param from place of the first
-     * @param to place behind the last
-     */
+    @Override
     public void accept(byte[] buffer, int from, int to) {
         int start = from;
         for (int i = from; i < to; i++) {
@@ -70,14 +64,14 @@ public final class CandumpReader {
         keep(buffer, start, to);
     }
 
-    /** Reads a last line that no line feed ends. */
+    @Override
     public void finish() {
         if (begunLength > 0 || tooLong) {
             end(begun, 0, 0);
         }
     }
 
-    /** Returns the number of lines read. */
+    @Override
     public long lines() {
         return line;
     }

@@ -8,7 +8,8 @@ import org.fandown.units.Decimals;
  * @param kind what it is
  * @param line the line of the log, 0 where none is meant
  * @param seconds the time in the trace, NaN where none is meant
- * @param size how much: seconds of a gap or jump, psi of a difference, messages lost
+ * @param size how much: seconds of a gap or jump, psi of a difference, messages lost, rows or cells
+ *     left out
  */
 public record Remark(Kind kind, long line, double seconds, double size) {
     /** What can be remarked. */
@@ -28,7 +29,15 @@ public record Remark(Kind kind, long line, double seconds, double size) {
         /** What should be one pressure is two: the circuits may be swapped in one message. */
         CIRCUITS_DISAGREE("two messages differ by %s psi on one circuit"),
         /** The circuits of one message look like those of the other exchanged. */
-        CIRCUITS_SWAPPED("two messages name the circuits the other way round");
+        CIRCUITS_SWAPPED("two messages name the circuits the other way round"),
+        /** Rows of a table without a time. */
+        ROWS_LEFT_OUT("rows left out because their time cannot be read: %s, this is the first"),
+        /** Cells of a table that hold no number. */
+        CELLS_LEFT_OUT("cells left out because they hold no value: %s, this is the first"),
+        /** Pressures that no gauge shows, as when the unit in the head is wrong. */
+        IMPOSSIBLE(
+                "pressures left out because they are below -15 psi or above 300 psi: %s, this is the"
+                        + " first; check the unit in the head");
 
         private final String text;
 

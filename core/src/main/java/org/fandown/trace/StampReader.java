@@ -58,24 +58,29 @@ final class StampReader {
         long hour = after(' ');
         long minute = after(':');
         long second = after(':');
-        boolean possible =
-                year >= 1970
-                        && year <= 2200
-                        && month >= 1
-                        && month <= 12
-                        && day >= 1
-                        && day <= 31
-                        && hour >= 0
-                        && hour <= 23
-                        && minute >= 0
-                        && minute <= 59
-                        && second >= 0
-                        && second <= 60;
+        boolean possible = isPossible(year, month, day, hour, minute, second);
         return possible ? ((days(year, month, day) * 24 + hour) * 60 + minute) * 60 + second : FAIL;
     }
 
+    /** Whether such a date and time of day may be; -1 for what could not be read. */
+    static boolean isPossible(
+            long year, long month, long day, long hour, long minute, long second) {
+        return year >= 1970
+                && year <= 2200
+                && month >= 1
+                && month <= 12
+                && day >= 1
+                && day <= 31
+                && hour >= 0
+                && hour <= 23
+                && minute >= 0
+                && minute <= 59
+                && second >= 0
+                && second <= 60;
+    }
+
     /** Days since 1970, counting years from March so that the leap day is the last. */
-    private static long days(long year, long month, long day) {
+    static long days(long year, long month, long day) {
         long y = month <= 2 ? year - 1 : year;
         long sinceMarch = month <= 2 ? month + 9 : month - 3;
         long inYear = (153 * sinceMarch + 2) / 5 + day - 1;

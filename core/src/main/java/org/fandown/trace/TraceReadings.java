@@ -48,6 +48,21 @@ public final class TraceReadings {
         return Collections.unmodifiableMap(used);
     }
 
+    /** Returns the checks that a trace can hold a reading of. */
+    public static List<Check> possible() {
+        return List.of(
+                Check.BUILD_UP,
+                Check.GOVERNOR_CUT_OUT,
+                Check.GOVERNOR_CUT_IN,
+                Check.AIR_LOSS_RELEASED,
+                Check.AIR_LOSS_APPLIED,
+                Check.LOW_AIR_WARNING,
+                Check.PARKING_VALVE_CLOSING,
+                Check.TRAILER_SUPPLY_CLOSING,
+                Check.RESERVOIR_RESERVE,
+                Check.CHECK_VALVE);
+    }
+
     private void add(Recognised found) {
         switch (found.kind()) {
             case BUILD_UP -> put(Check.BUILD_UP, found, buildUp(found));

@@ -48,6 +48,14 @@ public final class TraceWatch {
         moments.sample(channel, seconds, value);
     }
 
+    /**
+     * Returns the least difference between two pressures that followed each other, of the coarser
+     * circuit, psi; 0 while none changed.
+     */
+    public double step() {
+        return Math.max(primary.step(), secondary.step());
+    }
+
     private void moment(Moment now) {
         pumping.moment(now);
         losses.moment(now);

@@ -1,5 +1,7 @@
 package org.fandown.app.cli;
 
+import org.fandown.judgement.Verdict;
+
 /** What a command ends with, for scripts that start it. */
 public final class ExitCode {
     /** The work is done and, where there is a verdict, the vehicle is fit to move. */
@@ -15,4 +17,13 @@ public final class ExitCode {
     public static final int NOT_PROVEN = 3;
 
     private ExitCode() {}
+
+    /** Returns what a verdict ends with. */
+    static int of(Verdict verdict) {
+        return switch (verdict) {
+            case FIT_TO_MOVE -> DONE;
+            case NOT_FIT_TO_MOVE -> NOT_FIT_TO_MOVE;
+            case NOT_PROVEN -> NOT_PROVEN;
+        };
+    }
 }

@@ -17,7 +17,12 @@ import picocli.CommandLine.Spec;
         versionProvider = Version.class,
         synopsisSubcommandLabel = "VERB",
         description = "Proves whether an air-braked vehicle is safe to move.",
-        subcommands = {JudgeCommand.class, RulesCommand.class, DriveCommand.class})
+        subcommands = {
+            JudgeCommand.class,
+            RulesCommand.class,
+            DriveCommand.class,
+            TraceCommand.class
+        })
 public final class FandownCommand implements Runnable {
     @Spec private CommandSpec spec;
 

@@ -19,7 +19,6 @@ import org.fandown.evidence.Inspection;
 import org.fandown.evidence.InspectionReader;
 import org.fandown.judgement.Judge;
 import org.fandown.judgement.Judgement;
-import org.fandown.judgement.Verdict;
 import org.fandown.record.BrakingSummary;
 import org.fandown.record.JudgementDocument;
 import org.fandown.record.MeasuredStrokes;
@@ -93,7 +92,7 @@ final class JudgeCommand implements Callable<Integer> {
         } else {
             new JudgementText(judgement, summary, assumptions, new Screen(out)).print();
         }
-        return exitCode(judgement.verdict());
+        return ExitCode.of(judgement.verdict());
     }
 
     private static DocumentException noPack(Node written, PlaceCode place, RulePacks packs) {
@@ -124,13 +123,5 @@ final class JudgeCommand implements Callable<Integer> {
         } catch (InvalidPathException e) {
             throw new IllegalArgumentException("it is not a path", e);
         }
-    }
-
-    private static int exitCode(Verdict verdict) {
-        return switch (verdict) {
-            case FIT_TO_MOVE -> ExitCode.DONE;
-            case NOT_FIT_TO_MOVE -> ExitCode.NOT_FIT_TO_MOVE;
-            case NOT_PROVEN -> ExitCode.NOT_PROVEN;
-        };
     }
 }

@@ -37,6 +37,15 @@ final class Screen {
         }
     }
 
+    /** Writes a text behind a head, its further lines under its first. */
+    void hanging(String head, String text) {
+        String indent = head;
+        for (String line : wrap(text.strip(), WIDTH - head.length())) {
+            out.println(indent + line);
+            indent = " ".repeat(head.length());
+        }
+    }
+
     void table(TextTable table) {
         table.lines().forEach(out::println);
     }

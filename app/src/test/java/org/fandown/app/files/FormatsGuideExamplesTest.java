@@ -17,6 +17,7 @@ import org.fandown.check.CheckKind;
 import org.fandown.document.Json;
 import org.fandown.document.ListNode;
 import org.fandown.document.MapNode;
+import org.fandown.document.Names;
 import org.fandown.document.Node;
 import org.fandown.document.ScalarNode;
 import org.fandown.evidence.Inspection;
@@ -29,6 +30,8 @@ import org.fandown.practice.Script;
 import org.fandown.practice.ScriptReader;
 import org.fandown.practice.Signal;
 import org.fandown.practice.Verb;
+import org.fandown.trace.Channel;
+import org.fandown.trace.Recognised;
 import org.fandown.units.Dimension;
 import org.fandown.units.Quantity;
 import org.junit.jupiter.api.BeforeEach;
@@ -127,6 +130,29 @@ class FormatsGuideExamplesTest {
                         "--script",
                         EXAMPLES.resolve("scripts/walk-away.yaml").toString(),
                         "--json"));
+    }
+
+    @Test
+    void the_json_of_trace_is_printed_as_it_is_written() {
+        assertHolds(
+                Json.read("formats.md", block("json trace")),
+                output("trace", EXAMPLES.resolve("traces/cold-start.csv").toString(), "--json"));
+    }
+
+    @Test
+    void every_column_kind_and_channel_of_a_log_is_named() {
+        String columns = section("## Logs for `trace`");
+        for (String name :
+                List.of("parking knob in", "trailer knob in", "low-air lamp", "foot brake")) {
+            assertThat(columns).contains("`" + name + "`");
+        }
+        String json = section("## JSON of `trace`");
+        for (Recognised.Kind kind : Recognised.Kind.values()) {
+            assertThat(json).contains("`" + Names.kebab(kind) + "`");
+        }
+        for (Channel channel : Channel.values()) {
+            assertThat(json).contains("`" + Names.kebab(channel) + "`");
+        }
     }
 
     @Test

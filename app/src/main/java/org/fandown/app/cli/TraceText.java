@@ -1,0 +1,75 @@
+package org.fandown.app.cli;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.fandown.check.Check;
+import org.fandown.plot.ClockText;
+import org.fandown.trace.Channel;
+import org.fandown.trace.Recognised;
+import org.fandown.trace.TraceLog;
+
+/** Prints for a person what a trace is and what was recognised in it. */
+final class TraceText {
+    private final TraceLog log;
+    private final Screen screen;
+
+    TraceText(TraceLog log, Screen screen) {
+        this.log = log;
+        this.screen = screen;
+    }
+
+    void print(String name) {
+        screen.title("Trace " + name);
+        screen.line(
+                (log.isTable() ? "CSV, " : "candump log, ")
+                        + ClockText.tenths(log.seconds())
+                        + " min, "
+                        + String.format(Locale.ROOT, "%,d", log.lines()).replace(',', ' ')
+                        + " lines");
+        Map<Channel, Long> channels = log.channels();
+        List<String> titles = channels.keySet().stream().map(Channel::title).toList();
+        screen.hanging("Channels: ", String.join(", ", titles));
+        if (!log.notes().isEmpty()) {
+            screen.heading("To know about the log");
+            log.notes().forEach(note -> screen.hanging("  - ", note.sentence()));
+        }
+        recognised();
+    }
+
+    private void recognised() {
+        screen.heading("Recognised");
+        if (log.recognised().isEmpty()) {
+            screen.wrapped(
+                    "  ",
+                    "Nothing: this trace holds no test of the air system. Nothing is guessed from"
+                            + " driving.");
+            return;
+        }
+        for (Recognised found : inOrder(log)) {
+            String when =
+                    ClockText.tenths(found.from()) + " to " + ClockText.tenths(found.to()) + "  ";
+            screen.hanging("  " + when, RecognisedWords.text(found));
+        }
+    }
+
+    /** What was recognised, by when it began. */
+    static List<Recognised> inOrder(TraceLog log) {
+        return log.recognised().stream()
+                .sorted(Comparator.comparingDouble(Recognised::from))
+                .toList();
+    }
+
+    /** Prints which checks of the place a trace could hold, and this one does not. */
+    void missing(List<Check> missing) {
+        if (missing.isEmpty()) {
+            return;
+        }
+        screen.heading("Not in this trace, of what the place asks for");
+        for (Check check : missing) {
+            String lacks = RecognisedWords.lacks(check, log.channels());
+            screen.hanging("  - ", check.title() + (lacks.isEmpty() ? "" : " (" + lacks + ")"));
+        }
+    }
+}

@@ -1,0 +1,233 @@
+package org.fandown.trace;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.Consumer;
+import org.fandown.document.DocumentException;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Reads a trace from a table: CSV whose head names each signal with its unit, as {@code fandown
+ * drive --out} writes it.
+ *
+ * <p>Cells stand apart by commas, or by semicolons, and then a comma may be the decimal sign. Times
+ * are seconds, or dates and times of day as ISO 8601 has them. Pressures are gauge pressures in
+ * psi, kPa or bar. Cells that hold nothing are passed over; those that hold no value are left out,
+ * counted and remarked at the end. Memory does not grow with the length of the table.
+ */
+public final class CsvReader implements LogReader {
+    private static final int LONGEST = 1 << 16;
+
+    /** No gauge shows less or more, psi. */
+    private static final double LEAST = -15;
+
+    private static final double MOST = 300;
+    private static final double MOST_SECONDS = 1e10;
+    private static final byte QUOTE = '"';
+    private static final byte[] MARK = {(byte) 0xEF, (byte) 0xBB, (byte) 0xBF};
+
+    private final String file;
+    private final NetworkTrace.SampleSink sink;
+    private final Consumer<Remark> remarks;
+    private final TraceClock clock;
+    private final CsvCell cell = new CsvCell();
+    private final byte[] begun = new byte[LONGEST];
+    private final Tally rows = new Tally();
+    private final Tally cells = new Tally();
+    private final Tally impossible = new Tally();
+    private int begunLength;
+    private boolean tooLong;
+    private long line;
+    private @Nullable CsvHead head;
+    private double[] row = new double[0];
+
+    /** How often something was met, and where first. */
+    private static final class Tally {
+        private long first;
+        private long times;
+
+        void add(long line) {
+            first = times == 0 ? line : first;
+            times++;
+        }
+    }
+
+    /**
+     * Makes a reader.
+     *
+     * @param file the name of the table, for refusals
+     * @param sink where the samples go
+     * @param remarks is told what a person should know
+     */
+    public CsvReader(String file, NetworkTrace.SampleSink sink, Consumer<Remark> remarks) {
+        this.file = file;
+        this.sink = sink;
+        this.remarks = remarks;
+        clock = new TraceClock(remarks);
+    }
+
+    /** Returns the heads of the columns that are not read. */
+    public List<String> ignored() {
+        return head == null ? List.of() : List.copyOf(head.ignored());
+    }
+
+    /**
+     * {@inheritDoc}
+     *
+     * @throws DocumentException if the head cannot be used
+     */
+    @Override
+    public void accept(byte[] buffer, int from, int to) {
+        int start = from;
+        for (int i = from; i < to; i++) {
+            if (buffer[i] == '\n') {
+                end(buffer, start, i);
+                start = i + 1;
+            }
+        }
+        keep(buffer, start, to);
+    }
+
+    /**
+     * {@inheritDoc}
+     *
+     * @throws DocumentException if the head cannot be used
+     */
+    @Override
+    public void finish() {
+        if (begunLength > 0 || tooLong) {
+            end(begun, 0, 0);
+        }
+        remark(Remark.Kind.ROWS_LEFT_OUT, rows);
+        remark(Remark.Kind.CELLS_LEFT_OUT, cells);
+        remark(Remark.Kind.IMPOSSIBLE, impossible);
+    }
+
+    private void remark(Remark.Kind kind, Tally tally) {
+        if (tally.times > 0) {
+            remarks.accept(new Remark(kind, tally.first, Double.NaN, tally.times));
+        }
+    }
+
+    @Override
+    public long lines() {
+        return line;
+    }
+
+    private void keep(byte[] buffer, int from, int to) {
+        int more = to - from;
+        if (begunLength + more > LONGEST) {
+            tooLong = true;
+            begunLength = 0;
+        } else if (!tooLong) {
+            System.arraycopy(buffer, from, begun, begunLength, more);
+            begunLength += more;
+        }
+    }
+
+    private void end(byte[] buffer, int from, int to) {
+        line++;
+        if (tooLong || begunLength + (to - from) > LONGEST) {
+            rows.add(line);
+        } else if (begunLength > 0) {
+            keep(buffer, from, to);
+            tell(begun, 0, begunLength);
+        } else {
+            tell(buffer, from, to);
+        }
+        begunLength = 0;
+        tooLong = false;
+    }
+
+    private void tell(byte[] buffer, int from, int to) {
+        int last = to > from && buffer[to - 1] == '\r' ? to - 1 : to;
+        cell.set(buffer, from, last);
+        if (cell.isEmpty()) {
+            return;
+        }
+        if (head == null) {
+            head = CsvHead.of(file, line, text(buffer, from, last));
+            row = new double[head.size()];
+        } else {
+            read(head, buffer, from, last);
+        }
+    }
+
+    /** A first line as text; what is not ASCII becomes a question mark, a byte order mark goes. */
+    static String text(byte[] buffer, int from, int to) {
+        int start = from;
+        boolean marked =
+                to - from >= MARK.length
+                        && Arrays.equals(buffer, from, from + MARK.length, MARK, 0, MARK.length);
+        if (marked) {
+            start += MARK.length;
+        }
+        StringBuilder text = new StringBuilder();
+        for (int i = start; i < to; i++) {
+            if (buffer[i] >= 0) {
+                text.append(buffer[i] < ' ' ? ' ' : (char) buffer[i]);
+            } else if ((buffer[i] & 0xC0) != 0x80) {
+                text.append('?');
+            }
+        }
+        return text.toString();
+    }
+
+    private void read(CsvHead columns, byte[] buffer, int from, int to) {
+        Arrays.fill(row, Double.NaN);
+        int index = 0;
+        int start = from;
+        boolean quoted = false;
+        for (int i = from; i <= to && index < row.length; i++) {
+            if (i < to && buffer[i] == QUOTE) {
+                quoted = !quoted;
+            } else if (i == to || (buffer[i] == columns.separator() && !quoted)) {
+                cell.set(buffer, start, i);
+                take(columns, index);
+                index++;
+                start = i + 1;
+            }
+        }
+        double seconds = row[columns.time()];
+        if (Double.isNaN(seconds)) {
+            rows.add(line);
+        } else {
+            pass(columns, clock.time(seconds, line));
+        }
+    }
+
+    private void take(CsvHead columns, int index) {
+        boolean comma = columns.separator() == ';';
+        CsvHead.Column column = columns.column(index);
+        if (index == columns.time()) {
+            double seconds = cell.number(comma);
+            double time = Double.isNaN(seconds) ? cell.moment() : seconds;
+            row[index] = Math.abs(time) <= MOST_SECONDS ? time : Double.NaN;
+        } else if (column != null && !cell.isEmpty()) {
+            double value = column.unit() == null ? cell.truth() : cell.number(comma);
+            if (Double.isNaN(value)) {
+                cells.add(line);
+            } else {
+                row[index] = possible(column, column.inChannel(value));
+            }
+        }
+    }
+
+    private double possible(CsvHead.Column column, double value) {
+        boolean pressure = CsvNames.isPressure(column.name().channel());
+        if (!pressure || (value >= LEAST && value <= MOST)) {
+            return value;
+        }
+        impossible.add(line);
+        return Double.NaN;
+    }
+
+    private void pass(CsvHead columns, double time) {
+        for (int i = 0; i < row.length; i++) {
+            CsvHead.Column column = columns.column(i);
+            if (column != null && !Double.isNaN(row[i])) {
+                sink.sample(column.name().channel(), time, row[i]);
+            }
+        }
+    }
+}

@@ -1,0 +1,258 @@
+package org.fandown.trace;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.fandown.document.DocumentException;
+import org.fandown.document.Position;
+import org.fandown.evidence.Instruments;
+import org.fandown.units.Dimension;
+import org.fandown.units.Quantity;
+import org.fandown.units.Unit;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Reads a log of either form, told apart by its first line, and keeps what it shows.
+ *
+ * <p>Give it the bytes in pieces of any size, then {@link #finish} it. What it keeps does not grow
+ * with the length of the log, but for what was recognised, and of that at most {@value #MOST}.
+ */
+public final class TraceLog implements LogReader {
+    /** More than this that was recognised is not kept. */
+    private static final int MOST = 10_000;
+
+    private static final int HEAD = 1 << 16;
+    private static final int MOST_NAMES = 6;
+
+    /** Moments of what is recognised are at least this far apart, s. */
+    private static final double CLOCK = Moments.LENGTH;
+
+    private final String name;
+    private final CandumpReader.Times times;
+    private final NetworkTrace.SampleSink also;
+    private final Notes notes = new Notes();
+    private final List<Recognised> recognised = new ArrayList<>();
+    private final TraceWatch watch = new TraceWatch(this::found);
+    private final Map<Channel, Long> channels = new EnumMap<>(Channel.class);
+    private final long[] counts = new long[Channel.values().length];
+    private final byte[] head = new byte[HEAD];
+    private int headLength;
+    private boolean solid;
+    private @Nullable LogReader reader;
+    private @Nullable CsvReader table;
+    private double seconds;
+    private long leftOut;
+    private long frames;
+
+    /**
+     * Makes a reader of a log.
+     *
+     * @param name the name of the log, for refusals
+     * @param times what the times of a candump log are
+     * @param also takes every sample too, for a chart
+     */
+    public TraceLog(String name, CandumpReader.Times times, NetworkTrace.SampleSink also) {
+        this.name = name;
+        this.times = times;
+        this.also = also;
+    }
+
+    /**
+     * {@inheritDoc}
+     *
+     * @throws DocumentException if it is a table with a head that cannot be used
+     */
+    @Override
+    public void accept(byte[] buffer, int from, int to) {
+        int start = from;
+        while (reader == null && start < to) {
+            head[headLength] = buffer[start];
+            headLength++;
+            solid |= buffer[start] > ' ' || buffer[start] < 0;
+            if (headLength == HEAD || (solid && buffer[start] == '\n')) {
+                decide();
+            }
+            start++;
+        }
+        if (reader != null && start < to) {
+            reader.accept(buffer, start, to);
+        }
+    }
+
+    /**
+     * {@inheritDoc}
+     *
+     * @throws DocumentException if it is a table with a head that cannot be used
+     */
+    @Override
+    public void finish() {
+        LogReader decided = reader == null ? decide() : reader;
+        decided.finish();
+        watch.finish();
+        List<String> ignored = table == null ? List.of() : table.ignored();
+        if (!ignored.isEmpty()) {
+            int more = ignored.size() - MOST_NAMES;
+            String names =
+                    String.join(", ", ignored.subList(0, Math.min(MOST_NAMES, ignored.size())))
+                            + (more > 0 ? " and " + more + " more" : "");
+            notes.add(new TraceNote("columns-ignored", 0, 1, "Columns not read: " + names + "."));
+        }
+        if (leftOut > 0) {
+            String text = "Only the first " + MOST + " things recognised are kept.";
+            notes.add(new TraceNote("too-much", 0, 1, text));
+        }
+    }
+
+    private String firstLine() {
+        return CsvReader.text(head, 0, headLength);
+    }
+
+    private LogReader decide() {
+        if (headLength < HEAD && CsvHead.isHead(firstLine().strip())) {
+            table = new CsvReader(name, this::sample, notes::add);
+            reader = table;
+        } else {
+            SignalDecoder decoder = new SignalDecoder(new NetworkTrace(this::sample, notes::add));
+            reader = new CandumpReader(new Frames(decoder), times);
+        }
+        reader.accept(head, 0, headLength);
+        return reader;
+    }
+
+    /** Passes messages on, and notes the lines that are none. */
+    private final class Frames implements FrameListener {
+        private final FrameListener decoder;
+
+        Frames(FrameListener decoder) {
+            this.decoder = decoder;
+        }
+
+        @Override
+        public void frame(CanFrame frame) {
+            frames++;
+            decoder.frame(frame);
+        }
+
+        @Override
+        public void skipped(long line, LineKind kind) {
+            notes.add(line, kind);
+        }
+
+        @Override
+        public void dropped(long line, long lost) {
+            notes.add(new Remark(Remark.Kind.MESSAGES_LOST, line, Double.NaN, lost));
+        }
+    }
+
+    private void sample(Channel channel, double time, double value) {
+        counts[channel.index()]++;
+        seconds = time;
+        watch.sample(channel, time, value);
+        also.sample(channel, time, value);
+    }
+
+    private void found(Recognised what) {
+        if (recognised.size() < MOST) {
+            recognised.add(what);
+        } else {
+            leftOut++;
+        }
+    }
+
+    /** Returns whether it is a table, and not a candump log. */
+    public boolean isTable() {
+        return table != null;
+    }
+
+    @Override
+    public long lines() {
+        return reader == null ? 0 : reader.lines();
+    }
+
+    /** Returns how long the trace is, s from the first sample to the last. */
+    public double seconds() {
+        return seconds;
+    }
+
+    /** Returns how many samples of each channel there were, channels without any left out. */
+    public Map<Channel, Long> channels() {
+        channels.clear();
+        for (Channel channel : Channel.values()) {
+            if (counts[channel.index()] > 0) {
+                channels.put(channel, counts[channel.index()]);
+            }
+        }
+        return new EnumMap<>(channels);
+    }
+
+    /** Returns what a person should know, each kind once. */
+    public List<TraceNote> notes() {
+        return notes.list();
+    }
+
+    /** Returns what was recognised, in the order in which it became certain. */
+    public List<Recognised> recognised() {
+        return List.copyOf(recognised);
+    }
+
+    /** Returns how finely the trace tells pressure and time; the rest as is usual. */
+    public Instruments instruments() {
+        Map<Dimension, Quantity> steps = new EnumMap<>(Dimension.class);
+        steps.putAll(Instruments.USUAL.steps());
+        if (watch.step() > 0) {
+            steps.put(Dimension.GAUGE_PRESSURE, Quantity.of(watch.step(), Unit.PSI));
+        }
+        long most = Math.max(counts[Channel.PRIMARY.index()], counts[Channel.SECONDARY.index()]);
+        double between = most > 1 ? seconds / (most - 1) : CLOCK;
+        steps.put(Dimension.TIME, Quantity.of(Math.max(CLOCK, between), Unit.SECOND));
+        return new Instruments(steps);
+    }
+
+    /**
+     * Refuses a log without any pressure of a brake circuit.
+     *
+     * @throws DocumentException if there is none
+     */
+    public void requirePressure() {
+        boolean any = counts[Channel.PRIMARY.index()] > 0 || counts[Channel.SECONDARY.index()] > 0;
+        if (!any) {
+            throw new DocumentException(
+                    Position.inFile(name), "", "", problem(), allowed(), nextStep());
+        }
+    }
+
+    private String problem() {
+        if (lines() == 0) {
+            return "the log is empty";
+        }
+        if (table == null && frames == 0) {
+            Optional<TraceNote> first = notes().stream().findFirst();
+            return "no line can be used of the log's "
+                    + lines()
+                    + first.map(n -> "; " + decapital(n.text())).orElse(".");
+        }
+        return "the log has "
+                + lines()
+                + (table == null ? " lines, " + notes.problems() + " of them damaged," : " lines")
+                + " and no pressure of a brake circuit";
+    }
+
+    private static String decapital(String text) {
+        return text.startsWith("Line") ? "l" + text.substring(1) : text;
+    }
+
+    private static String allowed() {
+        return "a candump log of an SAE J1939 network, or CSV with a head such as '"
+                + CsvHead.EXAMPLE
+                + "'";
+    }
+
+    private String nextStep() {
+        return table == null
+                ? "record the network that carries the groups 65198 (AIR1) or 65274, or name"
+                        + " the right file"
+                : "fill the columns of the circuits, or name the right file";
+    }
+}
