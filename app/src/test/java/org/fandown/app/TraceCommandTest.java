@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import javax.xml.parsers.DocumentBuilderFactory;
 import org.fandown.document.Json;
 import org.fandown.document.ListNode;
 import org.fandown.document.MapNode;
@@ -294,6 +295,24 @@ class TraceCommandTest {
 
         assertThat(text(asWritten, "seconds")).isNotEqualTo("10.5");
         assertThat(text(added, "seconds")).isEqualTo("10.5");
+    }
+
+    @Test
+    void plot_shows_both_circuits_and_each_test() throws Exception {
+        Path svg = folder.resolve("plot.svg");
+        Cli run = Cli.run("trace", LOG, "--plot", svg.toString());
+        String text =
+                DocumentBuilderFactory.newInstance()
+                        .newDocumentBuilder()
+                        .parse(svg.toFile())
+                        .getDocumentElement()
+                        .getTextContent()
+                        .replaceAll("\\s+", " ");
+
+        assertThat(run.exit()).isZero();
+        assertThat(run.out()).isEqualTo(Cli.run("trace", LOG).out());
+        assertThat(text)
+                .contains("primary", "secondary", "The governor cut in at", "Air loss, brakes");
     }
 
     @Test

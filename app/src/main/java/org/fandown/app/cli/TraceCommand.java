@@ -1,6 +1,7 @@
 package org.fandown.app.cli;
 
 import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
@@ -11,6 +12,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.fandown.app.files.DocumentFiles;
 import org.fandown.app.files.LogFiles;
+import org.fandown.app.files.WholeFile;
 import org.fandown.check.Check;
 import org.fandown.check.PlaceCode;
 import org.fandown.document.Json;
@@ -19,8 +21,10 @@ import org.fandown.evidence.Report;
 import org.fandown.judgement.Judge;
 import org.fandown.judgement.Judgement;
 import org.fandown.judgement.Status;
+import org.fandown.plot.SvgText;
 import org.fandown.rulebook.RulesInForce;
 import org.fandown.trace.CandumpReader;
+import org.fandown.trace.NetworkTrace;
 import org.fandown.trace.TraceLog;
 import org.fandown.trace.TraceReadings;
 import org.fandown.vehicle.Vehicle;
@@ -85,6 +89,12 @@ final class TraceCommand implements Callable<Integer> {
                             + " tell")
     private boolean asPrinted;
 
+    @Option(
+            names = "--plot",
+            paramLabel = "OUT.svg",
+            description = "draw both circuits and what was recognised as SVG")
+    private @Nullable Path plot;
+
     @Option(names = "--json", description = "write what was found as JSON")
     private boolean json;
 
@@ -93,7 +103,12 @@ final class TraceCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Optional<Case> asked = asked();
-        TraceLog log = read();
+        TracePlot drawn = new TracePlot();
+        TraceLog log = read(plot == null ? (channel, seconds, value) -> {} : drawn::sample);
+        if (plot != null) {
+            String svg = SvgText.of(drawn.drawing(log, name));
+            WholeFile.write("plot", plot, svg.getBytes(StandardCharsets.UTF_8));
+        }
         TraceReadings readings = TraceReadings.of(log.recognised());
         Optional<Judgement> judgement =
                 asked.map(a -> Judge.by(a.rules()).judge(a.inspection(log, readings)));
@@ -118,10 +133,10 @@ final class TraceCommand implements Callable<Integer> {
         new JudgementText(judgement, Optional.empty(), false, screen).print();
     }
 
-    private TraceLog read() {
+    private TraceLog read(NetworkTrace.SampleSink also) {
         CandumpReader.Times times =
                 deltaTimes ? CandumpReader.Times.SINCE_LAST : CandumpReader.Times.AS_WRITTEN;
-        TraceLog log = new TraceLog(name, times, (channel, seconds, value) -> {});
+        TraceLog log = new TraceLog(name, times, also);
         LogFiles.read(name, log);
         log.requirePressure();
         return log;
