@@ -1,6 +1,7 @@
 package org.fandown.bench;
 
 import java.util.Collection;
+import org.fandown.bench.air.AirTable;
 import org.openjdk.jmh.profile.GCProfiler;
 import org.openjdk.jmh.results.RunResult;
 import org.openjdk.jmh.runner.Runner;
@@ -9,7 +10,7 @@ import org.openjdk.jmh.runner.options.CommandLineOptionException;
 import org.openjdk.jmh.runner.options.CommandLineOptions;
 import org.openjdk.jmh.runner.options.OptionsBuilder;
 
-/** Runs the benchmarks one after the other and prints one table of them all. */
+/** Runs the benchmarks one after the other and prints tables of them all. */
 public final class Main {
     private Main() {}
 
@@ -31,5 +32,6 @@ public final class Main {
                                         .build())
                         .run();
         System.out.print(new ResultTable(results).text());
+        System.out.print(AirTable.of(results));
     }
 }

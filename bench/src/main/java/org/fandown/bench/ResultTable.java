@@ -31,9 +31,13 @@ final class ResultTable {
      */
     record Row(String name, double perSecond, double error, double bytes) {}
 
+    /** Takes those results that are of inspections. */
     ResultTable(Collection<RunResult> results) {
         for (RunResult result : results) {
             String place = result.getParams().getParam("place");
+            if (place == null) {
+                continue;
+            }
             rows.computeIfAbsent(place, p -> new ArrayList<>()).add(row(result));
         }
     }

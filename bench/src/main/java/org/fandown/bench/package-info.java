@@ -3,7 +3,7 @@
  *
  * <p>{@link org.fandown.bench.InspectionBenchmark} holds the benchmarks, {@link
  * org.fandown.bench.Subject} what they work on. {@link org.fandown.bench.Main} runs them all and
- * prints one table.
+ * prints the tables, also that of the air engine, which has a package of its own.
  */
 @NullMarked
 package org.fandown.bench;

@@ -42,6 +42,7 @@ class InspectionBenchmarkTest {
         Collection<RunResult> results =
                 new Runner(
                                 new OptionsBuilder()
+                                        .include(InspectionBenchmark.class.getName())
                                         .mode(Mode.SingleShotTime)
                                         .forks(0)
                                         .warmupIterations(0)
