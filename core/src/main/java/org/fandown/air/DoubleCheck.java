@@ -1,34 +1,48 @@
 package org.fandown.air;
 
 /**
- * A double check valve: the side with the higher pressure is joined with the outlet, either way.
+ * A double check valve: both inlets feed the outlet, and neither the other. Near equal pressures
+ * the shuttle stands between its seats and both feed. Air goes back when the outlet is the highest,
+ * to the side whose seat is free.
  */
 final class DoubleCheck implements Element {
-    /** How much higher the other side must be to push the shuttle over, Pa. */
+    /** How much higher one side must be to push the shuttle over, Pa. */
     private static final double MARGIN = 7e3;
 
     private final AirNode first;
     private final AirNode second;
-    private final AirLink fromFirst;
-    private final AirLink fromSecond;
+    private final AirLink toFirst;
+    private final AirLink toSecond;
     private final AirMemory shuttle;
 
-    DoubleCheck(Plumbing parts, String name, AirNode first, AirNode second, AirNode outlet) {
-        this(parts, name, first, second, outlet, AirDefault.FOOT_WAY);
-    }
-
-    DoubleCheck(
+    private DoubleCheck(
             Plumbing parts,
             String name,
             AirNode first,
             AirNode second,
             AirNode outlet,
-            AirDefault area) {
+            double back) {
         this.first = first;
         this.second = second;
-        fromFirst = parts.way(name + "-" + first.name(), first, outlet, area);
-        fromSecond = parts.way(name + "-" + second.name(), second, outlet, area);
-        shuttle = parts.network.memory(name, 0);
+        String check = name + "-check";
+        parts.check(check + "-" + first.name(), first, outlet, AirDefault.FOOT_WAY, 0);
+        parts.check(check + "-" + second.name(), second, outlet, AirDefault.FOOT_WAY, 0);
+        String free = name + "-back-";
+        toFirst = parts.check(free + first.name(), outlet, first, AirDefault.FOOT_WAY, back);
+        toSecond = parts.check(free + second.name(), outlet, second, AirDefault.FOOT_WAY, back);
+        shuttle = parts.network.memory(check, 0);
+    }
+
+    /** Makes one between two signals, through which the outlet is emptied as well. */
+    static DoubleCheck ofSignals(
+            Plumbing parts, String name, AirNode first, AirNode second, AirNode outlet) {
+        return new DoubleCheck(parts, name, first, second, outlet, 0);
+    }
+
+    /** Makes one between two circuits, of which neither may feed the other. */
+    static DoubleCheck ofCircuits(
+            Plumbing parts, String name, AirNode first, AirNode second, AirNode outlet) {
+        return new DoubleCheck(parts, name, first, second, outlet, MARGIN);
     }
 
     @Override
@@ -39,10 +53,10 @@ final class DoubleCheck implements Element {
         } else if (higher < -MARGIN) {
             state.remember(shuttle, 1);
         }
-        boolean second = state.recall(shuttle) > 0;
-        double rising = state.slope(this.first) - state.slope(this.second);
-        state.foresee(second ? MARGIN - higher : MARGIN + higher, second ? rising : -rising);
-        state.setOpening(fromFirst, second ? 0 : 1);
-        state.setOpening(fromSecond, second ? 1 : 0);
+        boolean atSecond = state.recall(shuttle) > 0;
+        state.setOpening(toFirst, atSecond ? 0 : 1);
+        state.setOpening(toSecond, atSecond ? 1 : 0);
+        double rising = state.slope(first) - state.slope(second);
+        state.foresee(atSecond ? MARGIN - higher : MARGIN + higher, atSecond ? rising : -rising);
     }
 }

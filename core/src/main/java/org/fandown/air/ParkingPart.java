@@ -22,7 +22,8 @@ final class ParkingPart {
         this.tows = tows;
         circuits = new AirNode[] {supply.primary, supply.secondary};
         dash = parts.line("dash", AirDefault.SHORT_LINE);
-        parts.elements.add(new DashCheck(parts, supply.primary, supply.secondary, dash));
+        parts.elements.add(
+                DoubleCheck.ofCircuits(parts, "dash", supply.primary, supply.secondary, dash));
         supply.parking.ifPresent(
                 node -> parts.check("dash-check-parking", node, dash, AirDefault.FEED_WAY));
         parkLine = parts.line("park-line", AirDefault.SHORT_LINE);
@@ -131,13 +132,9 @@ final class ParkingPart {
                 parts.lapping("hand-valve", dash, hand, AirDefault.KNOB_WAY, AirDefault.KNOB_WAY);
         parts.elements.add(new HandValve(parts, valve));
         parts.elements.add(
-                new DoubleCheck(
-                        parts,
-                        "pedal-check",
-                        service.primaryDelivery,
-                        service.secondaryDelivery,
-                        pedal));
-        parts.elements.add(new DoubleCheck(parts, "hand-check", pedal, hand, signal));
+                DoubleCheck.ofSignals(
+                        parts, "pedal", service.primaryDelivery, service.secondaryDelivery, pedal));
+        parts.elements.add(DoubleCheck.ofSignals(parts, "hand", pedal, hand, signal));
         return signal;
     }
 }
