@@ -64,7 +64,7 @@ class TraceCommandTest {
         assertThat(run.exit()).isZero();
         assertThat(run.err()).isEmpty();
         assertThat(run.out())
-                .contains("CSV, 13:34.8 min, 817 lines")
+                .contains("CSV, 13:35.0 min, 817 lines")
                 .contains("Channels: primary, secondary, supply", "Columns not read: ")
                 .contains("The governor cut out at ", "The governor cut in at ", "95 %: ")
                 .contains("Air loss, brakes released: ", "Air loss, brakes applied: ")

@@ -29,7 +29,7 @@ public final class PressureChart {
     private static final double MARK_HEIGHT = 20;
     private static final double MARK_WIDTH = 26;
     private static final double MARGIN = 14;
-    private static final double TEXT_COLUMN = 98;
+    private static final double TEXT_COLUMN = 108;
     private static final double ENTRY = 15;
     private static final double KPA_STEP = 200;
     private static final int MOST_TIMES = 7;

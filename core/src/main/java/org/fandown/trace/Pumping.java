@@ -117,6 +117,7 @@ final class Pumping {
         }
     }
 
+    /** The governor cut in somewhere in the last fall: its middle is said, its width is doubt. */
     private void begin(Moment now, double level) {
         rising = true;
         high = level;
@@ -126,8 +127,12 @@ final class Pumping {
         climb.add(new Point(now.time, level));
         double fallen = history.mean(lowTime - PLUNGED, lowTime - PLUNGED + 2, Moment::lower) - low;
         if (cutOutSeen && !(fallen > PLUNGE) && !knobsMoved && low >= LEAST_CUT_IN) {
-            double value = history.mean(lowTime - LOOK / 2, lowTime + 0.1, Moment::higher);
-            double doubt = Math.max(step() / Math.sqrt(12), 0.3);
+            double before = history.mean(lowTime - LOOK, lowTime - LOOK / 2, Moment::higher);
+            double after = history.mean(lowTime - 0.1, lowTime + 0.1, Moment::higher);
+            double fell = Double.isNaN(before) ? 0 : Math.max(0, before - after);
+            double value = after + fell / 2;
+            double fine = Math.max(step() / Math.sqrt(12), 0.3);
+            double doubt = Math.sqrt(fine * fine + fell * fell / 12);
             found.accept(
                     Recognised.of(Kind.CUT_IN, lowTime, now.time, value, doubt, rpm(lowTime, now)));
         }
