@@ -32,6 +32,15 @@ final class Losses {
     /** So what seems lost may be a gain of up to this, psi a second. */
     private static final double LEAST_LOSS = -2.0 / 60;
 
+    /**
+     * The line is straight, but air that warms or cools in the reservoirs bends the trace: what is
+     * lost from end to end may differ by this, psi a minute, and by this part of it (assumption,
+     * from simulated tests of vehicles drawn by lot).
+     */
+    private static final double DRIFT = 0.3;
+
+    private static final double DRIFT_PART = 0.02;
+
     private static final double MOVING = 1;
     private static final double FINEST = 0.02;
     private static final double MINUTE = 60;
@@ -115,16 +124,19 @@ final class Losses {
             return;
         }
         Kind kind = applied == null ? Kind.LOSS : applied ? Kind.LOSS_APPLIED : Kind.LOSS_RELEASED;
+        double loss = MINUTE * worse.loss();
+        double drift = DRIFT + DRIFT_PART * Math.abs(loss);
+        double fine = MINUTE * worse.uncertainty();
         found.accept(
                 new Recognised(
                         kind,
                         from,
                         to,
-                        MINUTE * worse.loss(),
-                        MINUTE * worse.uncertainty(),
+                        loss,
+                        Math.sqrt(fine * fine + drift * drift / 4),
                         List.of(
-                                new Point(from, MINUTE * worse.low()),
-                                new Point(to, MINUTE * worse.high())),
+                                new Point(from, MINUTE * worse.low() - drift),
+                                new Point(to, MINUTE * worse.high() + drift)),
                         engine == null ? Double.NaN : 0,
                         startLevel));
     }
