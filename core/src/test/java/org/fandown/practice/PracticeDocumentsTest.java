@@ -3,7 +3,7 @@ package org.fandown.practice;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Locale;
-import org.fandown.docs.MadePart;
+import org.fandown.generated.Generated;
 import org.junit.jupiter.api.Test;
 
 class PracticeDocumentsTest {
@@ -19,6 +19,6 @@ class PracticeDocumentsTest {
             table.append(" | ").append(basis);
             table.append(" | ").append(source).append(" |\n");
         }
-        MadePart.check(Path.of("..", "docs", "model.md"), "practice-defaults", table.toString());
+        Generated.check(Path.of("..", "docs", "model.md"), "practice-defaults", table.toString());
     }
 }
