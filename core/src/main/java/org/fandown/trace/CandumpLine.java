@@ -36,7 +36,7 @@ final class CandumpLine {
     LineKind read(byte[] buffer, int from, int to) {
         bytes = buffer;
         at = from;
-        end = to > from && buffer[to - 1] == '\r' ? to - 1 : to;
+        end = to;
         frame.timed = false;
         frame.nanos = 0;
         skipSpace();

@@ -30,10 +30,7 @@ public final class CandumpReader implements LogReader {
     private final Times times;
     private final CanFrame frame = new CanFrame();
     private final CandumpLine parser = new CandumpLine(frame);
-    private final byte[] begun = new byte[LONGEST];
-    private int begunLength;
-    private boolean tooLong;
-    private long line;
+    private final LineCutter cutter = new LineCutter(LONGEST, new Lines());
     private long clock;
 
     /** Makes a reader of a log whose times are as written. */
@@ -54,66 +51,45 @@ public final class CandumpReader implements LogReader {
 
     @Override
     public void accept(byte[] buffer, int from, int to) {
-        int start = from;
-        for (int i = from; i < to; i++) {
-            if (buffer[i] == '\n') {
-                end(buffer, start, i);
-                start = i + 1;
-            }
-        }
-        keep(buffer, start, to);
+        cutter.accept(buffer, from, to);
     }
 
     @Override
     public void finish() {
-        if (begunLength > 0 || tooLong) {
-            end(begun, 0, 0);
-        }
+        cutter.finish();
     }
 
     @Override
     public long lines() {
-        return line;
+        return cutter.lines();
     }
 
-    private void keep(byte[] buffer, int from, int to) {
-        int more = to - from;
-        if (begunLength + more > LONGEST) {
-            tooLong = true;
-            begunLength = 0;
-        } else if (!tooLong) {
-            System.arraycopy(buffer, from, begun, begunLength, more);
-            begunLength += more;
+    /** Reads each line. */
+    private final class Lines implements LineCutter.Taker {
+        @Override
+        public void line(byte[] buffer, int from, int to) {
+            read(buffer, from, to);
+        }
+
+        @Override
+        public void tooLong() {
+            listener.skipped(cutter.lines(), LineKind.TOO_LONG);
         }
     }
 
-    private void end(byte[] buffer, int from, int to) {
-        line++;
-        if (tooLong || begunLength + (to - from) > LONGEST) {
-            listener.skipped(line, LineKind.TOO_LONG);
-        } else if (begunLength > 0) {
-            keep(buffer, from, to);
-            tell(begun, 0, begunLength);
-        } else {
-            tell(buffer, from, to);
-        }
-        begunLength = 0;
-        tooLong = false;
-    }
-
-    private void tell(byte[] buffer, int from, int to) {
+    private void read(byte[] buffer, int from, int to) {
         LineKind kind = parser.read(buffer, from, to);
         if (times == Times.SINCE_LAST && frame.timed) {
             clock += frame.nanos;
             frame.nanos = clock;
         }
         if (kind == LineKind.FRAME) {
-            frame.line = line;
+            frame.line = cutter.lines();
             listener.frame(frame);
         } else if (kind == LineKind.DROP_NOTE) {
-            listener.dropped(line, parser.dropped());
+            listener.dropped(cutter.lines(), parser.dropped());
         } else if (kind != LineKind.BLANK) {
-            listener.skipped(line, kind);
+            listener.skipped(cutter.lines(), kind);
         }
     }
 }

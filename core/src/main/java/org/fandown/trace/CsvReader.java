@@ -31,13 +31,10 @@ public final class CsvReader implements LogReader {
     private final Consumer<Remark> remarks;
     private final TraceClock clock;
     private final CsvCell cell = new CsvCell();
-    private final byte[] begun = new byte[LONGEST];
+    private final LineCutter cutter = new LineCutter(LONGEST, new Lines());
     private final Tally rows = new Tally();
     private final Tally cells = new Tally();
     private final Tally impossible = new Tally();
-    private int begunLength;
-    private boolean tooLong;
-    private long line;
     private @Nullable CsvHead head;
     private double[] row = new double[0];
 
@@ -78,14 +75,7 @@ public final class CsvReader implements LogReader {
      */
     @Override
     public void accept(byte[] buffer, int from, int to) {
-        int start = from;
-        for (int i = from; i < to; i++) {
-            if (buffer[i] == '\n') {
-                end(buffer, start, i);
-                start = i + 1;
-            }
-        }
-        keep(buffer, start, to);
+        cutter.accept(buffer, from, to);
     }
 
     /**
@@ -95,9 +85,7 @@ public final class CsvReader implements LogReader {
      */
     @Override
     public void finish() {
-        if (begunLength > 0 || tooLong) {
-            end(begun, 0, 0);
-        }
+        cutter.finish();
         remark(Remark.Kind.ROWS_LEFT_OUT, rows);
         remark(Remark.Kind.CELLS_LEFT_OUT, cells);
         remark(Remark.Kind.IMPOSSIBLE, impossible);
@@ -111,45 +99,28 @@ public final class CsvReader implements LogReader {
 
     @Override
     public long lines() {
-        return line;
+        return cutter.lines();
     }
 
-    private void keep(byte[] buffer, int from, int to) {
-        int more = to - from;
-        if (begunLength + more > LONGEST) {
-            tooLong = true;
-            begunLength = 0;
-        } else if (!tooLong) {
-            System.arraycopy(buffer, from, begun, begunLength, more);
-            begunLength += more;
+    /** Reads the head, then each row. */
+    private final class Lines implements LineCutter.Taker {
+        @Override
+        public void line(byte[] buffer, int from, int to) {
+            cell.set(buffer, from, to);
+            if (cell.isEmpty()) {
+                return;
+            }
+            if (head == null) {
+                head = CsvHead.of(file, cutter.lines(), text(buffer, from, to));
+                row = new double[head.size()];
+            } else {
+                read(head, buffer, from, to);
+            }
         }
-    }
 
-    private void end(byte[] buffer, int from, int to) {
-        line++;
-        if (tooLong || begunLength + (to - from) > LONGEST) {
-            rows.add(line);
-        } else if (begunLength > 0) {
-            keep(buffer, from, to);
-            tell(begun, 0, begunLength);
-        } else {
-            tell(buffer, from, to);
-        }
-        begunLength = 0;
-        tooLong = false;
-    }
-
-    private void tell(byte[] buffer, int from, int to) {
-        int last = to > from && buffer[to - 1] == '\r' ? to - 1 : to;
-        cell.set(buffer, from, last);
-        if (cell.isEmpty()) {
-            return;
-        }
-        if (head == null) {
-            head = CsvHead.of(file, line, text(buffer, from, last));
-            row = new double[head.size()];
-        } else {
-            read(head, buffer, from, last);
+        @Override
+        public void tooLong() {
+            rows.add(cutter.lines());
         }
     }
 
@@ -190,9 +161,9 @@ public final class CsvReader implements LogReader {
         }
         double seconds = row[columns.time()];
         if (Double.isNaN(seconds)) {
-            rows.add(line);
+            rows.add(cutter.lines());
         } else {
-            pass(columns, clock.time(seconds, line));
+            pass(columns, clock.time(seconds, cutter.lines()));
         }
     }
 
@@ -206,7 +177,7 @@ public final class CsvReader implements LogReader {
         } else if (column != null && !cell.isEmpty()) {
             double value = column.unit() == null ? cell.truth() : cell.number(comma);
             if (Double.isNaN(value)) {
-                cells.add(line);
+                cells.add(cutter.lines());
             } else {
                 row[index] = possible(column, column.inChannel(value));
             }
@@ -218,7 +189,7 @@ public final class CsvReader implements LogReader {
         if (!pressure || (value >= LEAST && value <= MOST)) {
             return value;
         }
-        impossible.add(line);
+        impossible.add(cutter.lines());
         return Double.NaN;
     }
 

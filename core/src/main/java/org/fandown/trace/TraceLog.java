@@ -71,7 +71,7 @@ public final class TraceLog implements LogReader {
             head[headLength] = buffer[start];
             headLength++;
             solid |= buffer[start] > ' ' || buffer[start] < 0;
-            if (headLength == HEAD || (solid && buffer[start] == '\n')) {
+            if (headLength == HEAD || (solid && isEnd(buffer[start]))) {
                 decide();
             }
             start++;
@@ -103,6 +103,10 @@ public final class TraceLog implements LogReader {
             String text = "Only the first " + MOST + " things recognised are kept.";
             notes.add(new TraceNote("too-much", 0, 1, text));
         }
+    }
+
+    private static boolean isEnd(byte b) {
+        return b == '\n' || b == '\r';
     }
 
     private String firstLine() {

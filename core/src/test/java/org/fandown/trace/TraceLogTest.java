@@ -42,6 +42,20 @@ class TraceLogTest {
         assertThat(table.channels()).containsExactly(java.util.Map.entry(Channel.PRIMARY, 2L));
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"\n", "\r", "\r\n"})
+    void lines_may_end_as_on_any_machine(String end) {
+        TraceLog candump = read(end + "(0.0)" + FRAME.strip() + end + "(1.0)" + FRAME.strip());
+        TraceLog table = read(end + "time s,primary psi" + end + "0,100" + end + "2,101" + end);
+
+        assertThat(candump.channels()).containsEntry(Channel.PRIMARY, 2L);
+        assertThat(candump.lines()).isEqualTo(3);
+        assertThat(candump.notes()).isEmpty();
+        assertThat(table.channels()).containsEntry(Channel.PRIMARY, 2L);
+        assertThat(table.lines()).isEqualTo(4);
+        assertThat(table.notes()).isEmpty();
+    }
+
     @Test
     void instruments_are_as_fine_as_the_trace() {
         TraceLog table = read("time s,primary kPa\n0,800\n2,808\n4,800\n");
