@@ -99,6 +99,7 @@ class TraceCommandTest {
                         "format",
                         "log",
                         "written-as",
+                        "simulated",
                         "lines",
                         "seconds",
                         "samples",

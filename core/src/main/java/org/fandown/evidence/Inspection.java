@@ -28,6 +28,8 @@ import org.fandown.vehicle.WheelId;
  * @param parts parts looked at
  * @param allOtherPartsSeen whether the person declares every other part looked at and in order
  * @param notes anything else written down
+ * @param simulated whether it was made on a simulated vehicle, for practice: no record of a real
+ *     one
  */
 public record Inspection(
         PlaceCode place,
@@ -40,7 +42,8 @@ public record Inspection(
         Map<WheelId, WheelReading> wheels,
         Map<Component, PartReading> parts,
         boolean allOtherPartsSeen,
-        List<String> notes) {
+        List<String> notes,
+        boolean simulated) {
 
     /** Copies the collections. */
     public Inspection {
@@ -52,6 +55,34 @@ public record Inspection(
         partCopy.putAll(parts);
         parts = Collections.unmodifiableMap(partCopy);
         notes = List.copyOf(notes);
+    }
+
+    /** An inspection of a real vehicle; the parameters are those of the components. */
+    public Inspection(
+            PlaceCode place,
+            OffsetDateTime moment,
+            Vehicle vehicle,
+            Report report,
+            Instruments instruments,
+            boolean conditionsAsPrinted,
+            Map<Check, Reading> readings,
+            Map<WheelId, WheelReading> wheels,
+            Map<Component, PartReading> parts,
+            boolean allOtherPartsSeen,
+            List<String> notes) {
+        this(
+                place,
+                moment,
+                vehicle,
+                report,
+                instruments,
+                conditionsAsPrinted,
+                readings,
+                wheels,
+                parts,
+                allOtherPartsSeen,
+                notes,
+                false);
     }
 
     /** The reading of a check, empty if there is none. */

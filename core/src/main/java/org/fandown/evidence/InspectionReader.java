@@ -65,6 +65,7 @@ public final class InspectionReader {
         Map<Component, PartReading> parts = new EnumMap<>(Component.class);
         boolean others = fields.has("parts") && PartsReader.read(fields.fields("parts"), parts);
         List<String> notes = fields.optionalTexts("notes");
+        boolean simulated = fields.has("simulated") && fields.truth("simulated");
         fields.end();
         return new Inspection(
                 place,
@@ -77,7 +78,8 @@ public final class InspectionReader {
                 wheels,
                 parts,
                 others,
-                notes);
+                notes,
+                simulated);
     }
 
     private static Report report(Fields fields) {

@@ -35,6 +35,7 @@ public final class JudgementDocument {
                         .put("format", "fandown-judgement/1")
                         .put("verdict", judgement.verdict())
                         .put("because", because)
+                        .put("simulated", inspection.simulated())
                         .put("place", inspection.place().code())
                         .put("place-name", judgement.rules().lineage().get(0).name())
                         .put("moment", inspection.moment().toString())

@@ -13,6 +13,9 @@ final class CsvHead {
     /** A head that names what can be read, for refusals. */
     static final String EXAMPLE = "time s,primary psi,secondary psi,engine rpm,foot brake %";
 
+    /** The head of the column that says whether a row comes from a simulation. */
+    private static final String SIMULATED = "simulated";
+
     /**
      * A column.
      *
@@ -36,6 +39,7 @@ final class CsvHead {
     private final List<@Nullable Column> columns = new ArrayList<>();
     private final List<String> ignored = new ArrayList<>();
     private int time = -1;
+    private int simulated = -1;
 
     private CsvHead(String file, long line, char separator) {
         this.file = file;
@@ -88,6 +92,11 @@ final class CsvHead {
         return time;
     }
 
+    /** The column that says whether a row comes from a simulation, -1 if there is none. */
+    int simulated() {
+        return simulated;
+    }
+
     int size() {
         return columns.size();
     }
@@ -107,6 +116,8 @@ final class CsvHead {
         Column column = null;
         if (named.isPresent()) {
             time(index, title, unit(cell, named.get()));
+        } else if (cell.equals(SIMULATED)) {
+            simulated(index, title);
         } else {
             column = column(title, cell);
             if (column == null) {
@@ -124,6 +135,13 @@ final class CsvHead {
             throw refuse(title, "this unit of time is not read", "'time s' in seconds, or 'time'");
         }
         time = index;
+    }
+
+    private void simulated(int index, String title) {
+        if (simulated >= 0) {
+            throw refuse(title, "two columns hold the same", "one column for each thing");
+        }
+        simulated = index;
     }
 
     private @Nullable Column column(String title, String cell) {

@@ -35,6 +35,7 @@ public final class CsvReader implements LogReader {
     private final Tally rows = new Tally();
     private final Tally cells = new Tally();
     private final Tally impossible = new Tally();
+    private boolean simulated;
     private @Nullable CsvHead head;
     private double[] row = new double[0];
 
@@ -61,6 +62,11 @@ public final class CsvReader implements LogReader {
         this.sink = sink;
         this.remarks = remarks;
         clock = new TraceClock(remarks);
+    }
+
+    /** Returns whether any row so far says that it comes from a simulation. */
+    public boolean isSimulated() {
+        return simulated;
     }
 
     /** Returns the heads of the columns that are not read. */
@@ -174,6 +180,8 @@ public final class CsvReader implements LogReader {
             double seconds = cell.number(comma);
             double time = Double.isNaN(seconds) ? cell.moment() : seconds;
             row[index] = Math.abs(time) <= MOST_SECONDS ? time : Double.NaN;
+        } else if (index == columns.simulated()) {
+            simulated |= cell.truth() > 0;
         } else if (column != null && !cell.isEmpty()) {
             double value = column.unit() == null ? cell.truth() : cell.number(comma);
             if (Double.isNaN(value)) {

@@ -170,6 +170,11 @@ public final class TraceLog implements LogReader {
         return table != null;
     }
 
+    /** Returns whether the log says of itself that it comes from a simulation. */
+    public boolean isSimulated() {
+        return table != null && table.isSimulated();
+    }
+
     @Override
     public long lines() {
         return reader == null ? 0 : reader.lines();

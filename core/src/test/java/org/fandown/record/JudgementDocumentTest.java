@@ -55,6 +55,7 @@ class JudgementDocumentTest {
                         "format",
                         "verdict",
                         "because",
+                        "simulated",
                         "place",
                         "place-name",
                         "moment",

@@ -52,7 +52,7 @@ final class DriveRun {
     }
 
     private String head() {
-        return String.join(",", signals.stream().map(Signal::head).toList()) + "\n";
+        return String.join(",", signals.stream().map(Signal::head).toList()) + ",simulated\n";
     }
 
     private String row() {
@@ -61,7 +61,7 @@ final class DriveRun {
             row.append(row.length() == 0 ? "" : ",")
                     .append(Decimals.format(signal.value(truck), signal.decimals()));
         }
-        return row.append('\n').toString();
+        return row.append(",1\n").toString();
     }
 
     PracticeTruck truck() {

@@ -10,6 +10,7 @@ import org.fandown.judgement.Finding;
 import org.fandown.judgement.Judgement;
 import org.fandown.judgement.Status;
 import org.fandown.record.BrakingSummary;
+import org.fandown.record.PracticeNotice;
 import org.fandown.rulebook.Provenance;
 
 /** A judgement as text: the verdict first, then what is wrong or open, then what is in order. */
@@ -44,7 +45,13 @@ final class JudgementText {
 
     private void head() {
         Inspection inspection = judgement.inspection();
-        screen.title(judgement.verdict().title().toUpperCase(Locale.ROOT));
+        String verdict = judgement.verdict().title();
+        boolean simulated = inspection.simulated();
+        String said = simulated ? PracticeNotice.WORD + ": " + verdict : verdict;
+        screen.title(said.toUpperCase(Locale.ROOT));
+        if (simulated) {
+            screen.wrapped("", PracticeNotice.TEXT);
+        }
         screen.line(
                 inspection.vehicle().name()
                         + ", "

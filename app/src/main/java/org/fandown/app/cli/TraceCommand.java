@@ -161,7 +161,8 @@ final class TraceCommand implements Callable<Integer> {
                     Map.of(),
                     Map.of(),
                     false,
-                    List.of());
+                    List.of(),
+                    log.isSimulated());
         }
     }
 

@@ -32,6 +32,7 @@ final class TraceJson {
                         .put("format", "fandown-trace/1")
                         .put("log", name)
                         .put("written-as", log.isTable() ? "csv" : "candump")
+                        .put("simulated", log.isSimulated())
                         .put("lines", log.lines())
                         .put("seconds", log.seconds(), DECIMALS)
                         .put("samples", channels)

@@ -28,6 +28,9 @@ final class TraceText {
                         + " min, "
                         + String.format(Locale.ROOT, "%,d", log.lines()).replace(',', ' ')
                         + " lines");
+        if (log.isSimulated()) {
+            screen.wrapped("", "Simulated: the log says that it comes from a practice truck.");
+        }
         Map<Channel, Long> channels = log.channels();
         List<String> titles = channels.keySet().stream().map(Channel::title).toList();
         screen.hanging("Channels: ", String.join(", ", titles));

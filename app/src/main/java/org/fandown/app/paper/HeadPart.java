@@ -2,6 +2,7 @@ package org.fandown.app.paper;
 
 import java.util.List;
 import org.fandown.judgement.Judgement;
+import org.fandown.record.PracticeNotice;
 
 /** The title line and the verdict with what decided it. */
 final class HeadPart {
@@ -11,7 +12,7 @@ final class HeadPart {
 
     static void print(Tag page, Judgement judgement) {
         Tag title = page.add("table", "title").columns(List.of(60, 40)).add("tr");
-        title.add("td").add("h1").text("Air-brake inspection report");
+        title.add("td").add("h1").text(ReportPage.kind(judgement.inspection()));
         Tag place = title.add("td", "place");
         place.add("span", "strong").text(Words.place(judgement.rules()));
         place.add("div")
@@ -20,7 +21,22 @@ final class HeadPart {
                                 + judgement.rules().place()
                                 + " in force on "
                                 + judgement.rules().day());
+        practice(page, judgement);
         verdict(page, judgement);
+    }
+
+    private static String said(Judgement judgement) {
+        String verdict = judgement.verdict().title();
+        return judgement.inspection().simulated() ? PracticeNotice.WORD + ": " + verdict : verdict;
+    }
+
+    /** Says before the verdict what it is not about. */
+    private static void practice(Tag page, Judgement judgement) {
+        if (judgement.inspection().simulated()) {
+            Tag box = page.add("div", "practice");
+            box.add("span", "strong").text(Words.capitals(PracticeNotice.WORD) + ". ");
+            box.text(PracticeNotice.TEXT);
+        }
     }
 
     private static void verdict(Tag page, Judgement judgement) {
@@ -33,7 +49,7 @@ final class HeadPart {
         Tag row = page.add("table", css).columns(List.of(9, 91)).add("tr");
         row.add("td", "sign").text(Mark.of(judgement.verdict()).sign());
         Tag cell = row.add("td", "says");
-        cell.add("div", "big").text(Words.capitals(judgement.verdict().title()));
+        cell.add("div", "big").text(Words.capitals(said(judgement)));
         List<String> because = judgement.because();
         if (because.isEmpty()) {
             cell.add("div")

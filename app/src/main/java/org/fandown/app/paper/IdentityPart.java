@@ -60,7 +60,10 @@ final class IdentityPart {
 
     private void inspector() {
         String inspector = inspection.report().entry(Entry.INSPECTOR).orElse("");
-        add("Inspected by", Words.capitals(inspector), asks(ReportItem.INSPECTOR_NAME));
+        add(
+                inspection.simulated() ? "Done by" : "Inspected by",
+                Words.capitals(inspector),
+                asks(ReportItem.INSPECTOR_NAME));
     }
 
     private Optional<String> driver() {

@@ -25,7 +25,7 @@ final class ReportPage {
         this.content = content;
         this.judgement = content.judgement();
         this.inspection = judgement.inspection();
-        this.required = Required.by(judgement.rules());
+        this.required = inspection.simulated() ? Required.NOTHING : Required.by(judgement.rules());
         this.rows = Row.of(judgement.findings());
         this.terms = new Terms(judgement);
         this.sources = new Sources(cited());
@@ -41,9 +41,17 @@ final class ReportPage {
         return page.getElementsByTagName("body").item(0).getTextContent().length();
     }
 
+    /** What kind of report it is. */
+    static String kind(Inspection inspection) {
+        return inspection.simulated()
+                ? "Air-brake practice report, simulated"
+                : "Air-brake inspection report";
+    }
+
     /** What the document calls itself. */
     static String title(Inspection inspection) {
-        return "Air-brake inspection report, "
+        return kind(inspection)
+                + ", "
                 + Clean.text(Clean.entry(inspection.vehicle().name()))
                 + ", "
                 + Words.minute(inspection.moment());
@@ -73,7 +81,9 @@ final class ReportPage {
         FindingsPart.print(body, rows, sources);
         ListsPart.print(body, rows, sources);
         extras(body);
-        terms.print(body, sources);
+        if (!inspection.simulated()) {
+            terms.print(body, sources);
+        }
         SignaturePart.print(body, judgement, required);
         SmallPrintPart.print(body, content, required, sources);
         return html.document();

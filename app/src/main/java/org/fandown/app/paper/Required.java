@@ -17,6 +17,8 @@ import org.fandown.rulebook.Ruling;
  * @param items what they ask for together
  */
 record Required(List<Ruling> rulings, Set<ReportItem> items) {
+    /** What a report on practice has to hold. */
+    static final Required NOTHING = new Required(List.of(), Set.of());
 
     static Required by(RulesInForce rules) {
         List<Ruling> rulings = new ArrayList<>();

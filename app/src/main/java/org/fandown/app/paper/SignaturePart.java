@@ -34,10 +34,17 @@ final class SignaturePart {
     private record Block(String who, String statement, String name, String given) {}
 
     private void print(Tag page) {
-        List<Block> blocks =
-                Stream.of(Optional.of(inspector()), driver(), repairs(), review())
-                        .flatMap(Optional::stream)
-                        .toList();
+        List<Block> blocks = judgement.inspection().simulated() ? List.of(learner()) : blocks();
+        print(page, blocks);
+    }
+
+    private List<Block> blocks() {
+        return Stream.of(Optional.of(inspector()), driver(), repairs(), review())
+                .flatMap(Optional::stream)
+                .toList();
+    }
+
+    private static void print(Tag page, List<Block> blocks) {
         Tag together = page.add("div", "together");
         together.add("h2").text("Statements and signatures");
         Tag table = together.add("table", blocks.size() == 1 ? "signatures one" : "signatures");
@@ -51,6 +58,16 @@ final class SignaturePart {
     private static void row(Tag table, List<Block> blocks, BiConsumer<Tag, Block> part) {
         Tag row = table.add("tr");
         blocks.forEach(block -> part.accept(row.add("td"), block));
+    }
+
+    /** A report on practice is signed as such, and neither repairs nor reviews follow. */
+    private Block learner() {
+        return new Block(
+                "Learner",
+                "I did these tests on a simulated vehicle, for practice. I inspected no real"
+                        + " vehicle.",
+                name(Entry.INSPECTOR),
+                given(Entry.SIGNED));
     }
 
     private Block inspector() {
