@@ -37,6 +37,7 @@ final class CsvHead {
     private final long line;
     private final char separator;
     private final List<@Nullable Column> columns = new ArrayList<>();
+    private final List<@Nullable Column> seconds = new ArrayList<>();
     private final List<String> ignored = new ArrayList<>();
     private int time = -1;
     private int simulated = -1;
@@ -78,6 +79,10 @@ final class CsvHead {
         return head;
     }
 
+    private static boolean isSameChannel(Column one, Column other) {
+        return one.name().channel() == other.name().channel();
+    }
+
     private static boolean isCircuit(@Nullable Column column) {
         return column != null
                 && (column.name().channel() == Channel.PRIMARY
@@ -105,6 +110,11 @@ final class CsvHead {
         return columns.get(index);
     }
 
+    /** A column whose circuit is read from another one, so that both can be compared. */
+    @Nullable Column second(int index) {
+        return seconds.get(index);
+    }
+
     /** Heads of columns that are not read. */
     List<String> ignored() {
         return ignored;
@@ -125,6 +135,7 @@ final class CsvHead {
             }
         }
         columns.add(column);
+        seconds.add(null);
     }
 
     private void time(int index, String title, String unit) {
@@ -176,7 +187,7 @@ final class CsvHead {
             Column one = columns.get(i);
             for (int k = 0; one != null && k < columns.size(); k++) {
                 Column other = columns.get(k);
-                if (k != i && other != null && other.name().channel() == one.name().channel()) {
+                if (k != i && other != null && isSameChannel(one, other)) {
                     drop(one, i, other, k);
                     one = columns.get(i);
                 }
@@ -190,8 +201,13 @@ final class CsvHead {
         }
         List<CsvNames.Name> order = CsvNames.all();
         boolean first = order.indexOf(one.name()) < order.indexOf(other.name());
+        Column dropped = first ? other : one;
         columns.set(first ? k : i, null);
-        ignored.add(first ? other.title() : one.title());
+        ignored.add(dropped.title());
+        boolean compared = seconds.stream().anyMatch(s -> s != null && isSameChannel(s, dropped));
+        if (isCircuit(dropped) && !compared) {
+            seconds.set(first ? k : i, dropped);
+        }
     }
 
     private static String unit(String cell, String name) {

@@ -30,6 +30,7 @@ public final class CsvReader implements LogReader {
     private final NetworkTrace.SampleSink sink;
     private final Consumer<Remark> remarks;
     private final TraceClock clock;
+    private final CircuitPair pair;
     private final CsvCell cell = new CsvCell();
     private final LineCutter cutter = new LineCutter(LONGEST, new Lines());
     private final Tally rows = new Tally();
@@ -62,6 +63,7 @@ public final class CsvReader implements LogReader {
         this.sink = sink;
         this.remarks = remarks;
         clock = new TraceClock(remarks);
+        pair = new CircuitPair(remarks);
     }
 
     /** Returns whether any row so far says that it comes from a simulation. */
@@ -176,6 +178,7 @@ public final class CsvReader implements LogReader {
     private void take(CsvHead columns, int index) {
         boolean comma = columns.separator() == ';';
         CsvHead.Column column = columns.column(index);
+        CsvHead.Column second = columns.second(index);
         if (index == columns.time()) {
             double seconds = cell.number(comma);
             double time = Double.isNaN(seconds) ? cell.moment() : seconds;
@@ -189,6 +192,8 @@ public final class CsvReader implements LogReader {
             } else {
                 row[index] = possible(column, column.inChannel(value));
             }
+        } else if (second != null) {
+            row[index] = second.inChannel(cell.number(comma));
         }
     }
 
@@ -204,9 +209,16 @@ public final class CsvReader implements LogReader {
     private void pass(CsvHead columns, double time) {
         for (int i = 0; i < row.length; i++) {
             CsvHead.Column column = columns.column(i);
-            if (column != null && !Double.isNaN(row[i])) {
-                sink.sample(column.name().channel(), time, row[i]);
+            CsvHead.Column second = columns.second(i);
+            if (column != null) {
+                if (!Double.isNaN(row[i])) {
+                    sink.sample(column.name().channel(), time, row[i]);
+                }
+                pair.first(column.name().channel(), row[i]);
+            } else if (second != null) {
+                pair.second(second.name().channel(), row[i]);
             }
         }
+        pair.compare(time, cutter.lines());
     }
 }

@@ -17,20 +17,15 @@ public final class NetworkTrace implements SignalListener {
     /** The most the finer message can say, psi. */
     private static final double MOST = Unit.KPA.convert(1000, Unit.PSI);
 
-    /** Both messages of one circuit differ by less than this, psi: a step of each and some time. */
-    private static final double SAME = 3;
-
     private static final double TINY = 1e-6;
-    private static final int SOURCES = 2;
+    private static final int CIRCUITS = 2;
 
     private final SampleSink sink;
     private final Consumer<Remark> remarks;
     private final TraceClock clock;
-    private final double[] fineTime = new double[SOURCES];
-    private final double[] fine = new double[SOURCES];
-    private final double[] coarse = {Double.NaN, Double.NaN};
+    private final double[] fineTime = new double[CIRCUITS];
+    private final CircuitPair messages;
     private boolean saturated;
-    private boolean disagreed;
     private boolean failed;
     private boolean untimed;
     private boolean any;
@@ -52,6 +47,7 @@ public final class NetworkTrace implements SignalListener {
         this.sink = sink;
         this.remarks = remarks;
         clock = new TraceClock(remarks);
+        messages = new CircuitPair(remarks);
         Arrays.fill(fineTime, Double.NEGATIVE_INFINITY);
     }
 
@@ -96,7 +92,7 @@ public final class NetworkTrace implements SignalListener {
     private void fine(int circuit, Channel channel, double time, double psi, long line) {
         any = true;
         fineTime[circuit] = time;
-        fine[circuit] = psi;
+        messages.first(channel, psi);
         if (!saturated && psi >= MOST - TINY) {
             saturated = true;
             remarks.accept(new Remark(Remark.Kind.SATURATED, line, time, psi));
@@ -106,24 +102,12 @@ public final class NetworkTrace implements SignalListener {
 
     private void coarse(int circuit, Channel channel, double time, double psi, long line) {
         any = true;
-        coarse[circuit] = psi;
+        messages.second(channel, psi);
         if (time - fineTime[circuit] > COMES) {
             sink.sample(channel, time, psi);
         } else {
-            compare(circuit, time, line);
+            messages.compare(time, line);
         }
-    }
-
-    private void compare(int circuit, double time, long line) {
-        double off = Math.abs(coarse[circuit] - fine[circuit]);
-        if (disagreed || off < SAME || Double.isNaN(coarse[1 - circuit])) {
-            return;
-        }
-        disagreed = true;
-        boolean swapped =
-                Math.abs(coarse[0] - fine[1]) < SAME && Math.abs(coarse[1] - fine[0]) < SAME;
-        Remark.Kind kind = swapped ? Remark.Kind.CIRCUITS_SWAPPED : Remark.Kind.CIRCUITS_DISAGREE;
-        remarks.accept(new Remark(kind, line, time, off));
     }
 
     @Override

@@ -27,9 +27,9 @@ public record Remark(Kind kind, long line, double seconds, double size) {
         /** A pressure stands at the most its message can say. */
         SATURATED("a pressure stands at the most its message can say, %s psi"),
         /** What should be one pressure is two: the circuits may be swapped in one message. */
-        CIRCUITS_DISAGREE("two messages differ by %s psi on one circuit"),
-        /** The circuits of one message look like those of the other exchanged. */
-        CIRCUITS_SWAPPED("two messages name the circuits the other way round"),
+        CIRCUITS_DISAGREE("two messages or columns differ by %s psi on one circuit"),
+        /** The circuits of one message or column look like those of the other exchanged. */
+        CIRCUITS_SWAPPED("two messages or columns name the circuits the other way round"),
         /** Rows of a table without a time. */
         ROWS_LEFT_OUT("rows left out because their time cannot be read: %s, this is the first"),
         /** Cells of a table that hold no number. */

@@ -171,6 +171,37 @@ class CsvReaderTest {
     }
 
     @Test
+    void circuits_named_the_other_way_round_by_other_columns_are_noticed() {
+        read(
+                """
+                time s,primary psi,secondary psi,primary needle kPa,secondary needle kPa
+                0,100,100,690,690
+                1,90,100,690,621
+                2,80,100,690,552
+                """);
+
+        assertThat(samples).hasSize(6);
+        assertThat(remarks)
+                .extracting(Remark::sentence)
+                .containsExactly(
+                        "Line 3: two messages or columns name the circuits the other way round (at"
+                                + " 1 s of the trace).");
+    }
+
+    @Test
+    void columns_that_differ_for_long_are_remarked_and_those_that_lag_are_not() {
+        String head = "time s,primary reservoir psi,primary psi\n";
+        read(head + "0,90,100\n4,90,100\n4.5,100,100\n5,90,100\n9,,100\n11,90,100\n13.5,90,100\n");
+        assertThat(remarks).extracting(Remark::kind).doesNotContain(Remark.Kind.CIRCUITS_DISAGREE);
+
+        read(head + "0,90,100\n2.5,90,100\n5,90,100\n");
+        assertThat(remarks)
+                .filteredOn(r -> r.kind() == Remark.Kind.CIRCUITS_DISAGREE)
+                .extracting(Remark::line, Remark::size)
+                .containsExactly(org.assertj.core.api.Assertions.tuple(4L, 10.0));
+    }
+
+    @Test
     void switches_may_be_words_and_nothing_else() {
         read("time s,primary psi,brake switch\n0,1,on\n1,1,No\n2,1,TRUE\n3,1,2\n4,1,maybe\n");
 

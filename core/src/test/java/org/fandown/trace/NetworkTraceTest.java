@@ -97,6 +97,39 @@ class NetworkTraceTest {
         assertThat(remarks).extracting(Remark::kind).containsExactly(Remark.Kind.CIRCUITS_SWAPPED);
     }
 
+    @Test
+    void circuit_that_two_messages_tell_differently_is_noticed_when_it_lasts() {
+        String fine = ") can0 18FEFA31#FF7D7DFFFFFFFFFF\n";
+        String coarse = ") can0 18FEAE31#FFFF3E37FFFFFFFF\n";
+        StringBuilder log = new StringBuilder();
+        for (int second = 0; second < 7; second++) {
+            log.append('(').append(second).append(".0").append(fine);
+            log.append('(').append(second).append(".5").append(coarse);
+        }
+        read(log.toString());
+
+        // 125 x 4 kPa against 55 x 8 kPa: 60 kPa, 8.7 psi.
+        assertThat(remarks)
+                .extracting(Remark::sentence)
+                .containsExactly(
+                        "Line 12: two messages or columns differ by 8.7 psi on one circuit (at 5.5 s"
+                                + " of the trace).");
+    }
+
+    @Test
+    void message_that_is_only_late_is_no_disagreement() {
+        read(
+                """
+                (0.0) can0 18FEFA31#FF7D7DFFFFFFFFFF
+                (0.5) can0 18FEAE31#FFFF3E3EFFFFFFFF
+                (1.0) can0 18FEFA31#FF6E6EFFFFFFFFFF
+                (1.5) can0 18FEAE31#FFFF3E3EFFFFFFFF
+                (2.5) can0 18FEAE31#FFFF3737FFFFFFFF
+                """);
+
+        assertThat(remarks).isEmpty();
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"normal", "tsc1", "dos_1ms"})
     void half_a_minute_of_driving_holds_no_test(String name) throws IOException {
