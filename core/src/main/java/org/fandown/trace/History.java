@@ -9,8 +9,15 @@ final class History {
     private final Moment[] moments = new Moment[MOST];
     private int next;
 
+    History() {
+        for (int i = 0; i < MOST; i++) {
+            moments[i] = new Moment();
+        }
+    }
+
+    /** Keeps a copy of a moment. */
     void add(Moment moment) {
-        moments[next % MOST] = moment;
+        moments[next % MOST].copy(moment);
         next++;
     }
 

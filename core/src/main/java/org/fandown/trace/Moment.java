@@ -2,23 +2,28 @@ package org.fandown.trace;
 
 import org.jspecify.annotations.Nullable;
 
-/** What all channels tell in a short piece of time; NaN where one tells nothing. */
+/**
+ * What all channels tell in a short piece of time; NaN where one tells nothing. The same object is
+ * filled again for each moment, so copy what must stay.
+ */
 final class Moment {
-    private static final int CHANNELS = Channel.values().length;
+    /** Its middle, s. */
+    double time;
 
-    final double time;
-    private final double[] values;
+    private final double[] values = new double[Channel.values().length];
 
-    Moment(double time, double[] values) {
-        this.time = time;
-        this.values = values;
+    /** Makes it hold the mean of each channel, from sums and how many were added up. */
+    void fill(double middle, double[] sums, int[] counts) {
+        time = middle;
+        for (int i = 0; i < values.length; i++) {
+            values[i] = counts[i] > 0 ? sums[i] / counts[i] : Double.NaN;
+        }
     }
 
-    /** A moment that holds nothing. */
-    static double[] blank() {
-        double[] blank = new double[CHANNELS];
-        java.util.Arrays.fill(blank, Double.NaN);
-        return blank;
+    /** Makes it hold what another holds now. */
+    void copy(Moment other) {
+        time = other.time;
+        System.arraycopy(other.values, 0, values, 0, values.length);
     }
 
     double get(Channel channel) {

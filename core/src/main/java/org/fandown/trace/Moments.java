@@ -5,12 +5,14 @@ import java.util.function.Consumer;
 
 /**
  * Gathers samples of any rate into moments of half a second, each the mean of its samples; of a
- * switch the last. A moment in which nothing came is left out. Allocates nothing for a sample.
+ * switch the last. A moment in which nothing came is left out. Allocates nothing for a sample, nor
+ * for a moment.
  */
 final class Moments {
     static final double LENGTH = 0.5;
 
     private final Consumer<Moment> receiver;
+    private final Moment moment = new Moment();
     private final double[] sum = new double[Channel.values().length];
     private final int[] count = new int[sum.length];
     private double end = Double.NEGATIVE_INFINITY;
@@ -41,15 +43,10 @@ final class Moments {
         if (!any) {
             return;
         }
-        double[] values = Moment.blank();
-        for (int i = 0; i < sum.length; i++) {
-            if (count[i] > 0) {
-                values[i] = sum[i] / count[i];
-            }
-        }
+        moment.fill(end - LENGTH / 2, sum, count);
         Arrays.fill(sum, 0);
         Arrays.fill(count, 0);
         any = false;
-        receiver.accept(new Moment(end - LENGTH / 2, values));
+        receiver.accept(moment);
     }
 }

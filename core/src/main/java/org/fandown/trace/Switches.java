@@ -17,6 +17,9 @@ final class Switches {
     /** A channel must have been off for this long before, s. */
     private static final double OFF = 2;
 
+    /** Applications that are counted together; no test needs so many, and memory is not to grow. */
+    private static final int MOST_TOGETHER = 100;
+
     private static final double BEFORE = 3;
     private static final double DOUBT = 0.5;
 
@@ -137,6 +140,9 @@ final class Switches {
             count++;
         } else if (was && !is) {
             applications.add(new Point(now.time, levelBefore(now.time)));
+            if (count == MOST_TOGETHER) {
+                closeApplications(now.time);
+            }
         }
     }
 

@@ -21,7 +21,7 @@ import org.jspecify.annotations.Nullable;
  */
 public final class TraceLog implements LogReader {
     /** More than this that was recognised is not kept. */
-    private static final int MOST = 10_000;
+    private static final int MOST = 2_000;
 
     private static final int HEAD = 1 << 16;
     private static final int MOST_NAMES = 6;
