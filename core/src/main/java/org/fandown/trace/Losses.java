@@ -108,6 +108,7 @@ final class Losses {
             return;
         }
         least = Math.min(least, level);
+        startLevel = Double.isNaN(startLevel) ? level : startLevel;
         beforeThat = before;
         before = level;
     }

@@ -75,11 +75,15 @@ final class Pumping {
         if (now.has(Channel.SPEED)) {
             driven = now.get(Channel.SPEED) > DRIVEN;
         }
-        if (Double.isNaN(level) || driven) {
+        if (driven) {
             rising = false;
             low = Double.POSITIVE_INFINITY;
-            return;
+        } else if (!Double.isNaN(level)) {
+            level(now, level);
         }
+    }
+
+    private void level(Moment now, double level) {
         if (rising) {
             climbing(now, level);
         } else {
