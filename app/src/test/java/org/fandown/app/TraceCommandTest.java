@@ -270,6 +270,7 @@ class TraceCommandTest {
         assertRefused("both --place CODE and --vehicle", LOG, "--place", "US");
         assertRefused("both --place CODE and --vehicle", LOG, "--vehicle", VEHICLE);
         assertRefused("go with --place", LOG, "--as-printed");
+        assertRefused("go with --place", LOG, "--report", "x.pdf");
         assertRefused("no rule pack", LOG, "--place", "XX", "--vehicle", VEHICLE);
         assertRefused(
                 "is not a moment", LOG, "--place", "US", "--vehicle", VEHICLE, "--moment", "x");

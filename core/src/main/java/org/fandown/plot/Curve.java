@@ -64,7 +64,8 @@ public final class Curve {
         return count == 0 ? 0 : times[count - 1];
     }
 
-    double highest() {
+    /** Returns the highest value, 0 if none is higher. */
+    public double highest() {
         double highest = 0;
         for (int i = 0; i < count; i++) {
             highest = Math.max(highest, values[i]);

@@ -12,6 +12,10 @@ public enum Ink {
     FIRST,
     /** The second curve. */
     SECOND,
+    /** A third curve. */
+    THIRD,
+    /** The time in which something was done, behind the curves. */
+    BAND,
     /** Marks of what a person did, and their leaders. */
     MARK,
     /** What endangers somebody. */

@@ -21,21 +21,26 @@ public final class SvgText {
                     ".b{font-weight:700}",
                     ".trail{fill:none;stroke-linejoin:round;stroke-linecap:round}",
                     "text.text{fill:#17181c}text.faint{fill:#55585f}",
-                    "text.first{fill:#0b4a86}text.second{fill:#a33e00}",
+                    "text.first{fill:#0b4a86}text.second{fill:#a33e00}text.third{fill:#55585f}",
                     "text.mark{fill:#17181c}text.hazard{fill:#ab0020}",
                     ".trail.faint{stroke:#55585f}.trail.grid{stroke:#d8d4c6}",
                     ".trail.first{stroke:#0b4a86}.trail.second{stroke:#d95f0e}",
+                    ".trail.third{stroke:#8a8578}.trail.text{stroke:#17181c}",
                     ".trail.mark{stroke:#8d8a7e}.trail.hazard{stroke:#ab0020}",
                     "rect.mark{fill:#3d4048}rect.hazard{fill:#ab0020}",
+                    "rect.band{fill:#ece8d9}rect.faint{fill:#55585f}",
                     "text.on{fill:#fff}",
                     "@media (prefers-color-scheme:dark){",
                     "svg{background:#14171b}",
                     "text.text,text.mark{fill:#f1f0ea}text.faint{fill:#b4b6bb}",
                     "text.first{fill:#8cc8ff}text.second{fill:#ffb27a}text.hazard{fill:#ff9aa2}",
+                    "text.third{fill:#b4b6bb}",
                     ".trail.faint{stroke:#b4b6bb}.trail.grid{stroke:#383c42}",
                     ".trail.first{stroke:#8cc8ff}.trail.second{stroke:#ff9a4d}",
+                    ".trail.third{stroke:#8d9097}.trail.text{stroke:#f1f0ea}",
                     ".trail.mark{stroke:#74777d}.trail.hazard{stroke:#ff9aa2}",
                     "rect.mark{fill:#d5d3c9}rect.hazard{fill:#ff9aa2}",
+                    "rect.band{fill:#232830}rect.faint{fill:#b4b6bb}",
                     "text.on{fill:#14171b}",
                     "}");
     private static final int DECIMALS = 2;
@@ -101,7 +106,14 @@ public final class SvgText {
         attribute("y", plate.corner().y());
         attribute("width", plate.width());
         attribute("height", plate.height());
-        out.append(" rx=\"5\"/>\n");
+        attribute("rx", corner(plate));
+        out.append("/>\n");
+    }
+
+    /** Bands are square; small plates are not quite round. */
+    private static double corner(Plate plate) {
+        double least = Math.min(plate.width(), plate.height());
+        return plate.ink() == Ink.BAND ? 0 : Math.min(5, least / 3);
     }
 
     private void label(Label label) {
@@ -134,6 +146,8 @@ public final class SvgText {
             case GRID -> "grid";
             case FIRST -> "first";
             case SECOND -> "second";
+            case THIRD -> "third";
+            case BAND -> "band";
             case MARK -> "mark";
             case HAZARD -> "hazard";
         };

@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.fandown.document.DocumentException;
 import org.fandown.document.Position;
 import org.fandown.evidence.Instruments;
@@ -44,6 +45,7 @@ public final class TraceLog implements LogReader {
     private @Nullable CsvReader table;
     private double seconds;
     private long leftOut;
+    private Consumer<Recognised> listener = what -> {};
     private long frames;
 
     /**
@@ -57,6 +59,11 @@ public final class TraceLog implements LogReader {
         this.name = name;
         this.times = times;
         this.also = also;
+    }
+
+    /** Tells a listener each thing recognised from now on, as soon as it is certain. */
+    public void onRecognised(Consumer<Recognised> told) {
+        listener = told;
     }
 
     /**
@@ -160,6 +167,7 @@ public final class TraceLog implements LogReader {
     private void found(Recognised what) {
         if (recognised.size() < MOST) {
             recognised.add(what);
+            listener.accept(what);
         } else {
             leftOut++;
         }

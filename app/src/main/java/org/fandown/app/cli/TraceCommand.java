@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.fandown.app.files.DigestReader;
 import org.fandown.app.files.DocumentFiles;
 import org.fandown.app.files.LogFiles;
 import org.fandown.app.files.WholeFile;
@@ -53,6 +54,8 @@ import picocli.CommandLine.Spec;
             "An example: fandown trace examples/traces/cold-start.csv"
         })
 final class TraceCommand implements Callable<Integer> {
+    private static final NetworkTrace.SampleSink NOTHING = (channel, seconds, value) -> {};
+
     @Spec private CommandSpec spec;
     @Mixin private PackOptions packOptions;
 
@@ -95,6 +98,12 @@ final class TraceCommand implements Callable<Integer> {
             description = "draw both circuits and what was recognised as SVG")
     private @Nullable Path plot;
 
+    @Option(
+            names = "--report",
+            paramLabel = "OUT.pdf",
+            description = "write the report to sign as PDF too, with the trace drawn in it")
+    private @Nullable Path report;
+
     @Option(names = "--json", description = "write what was found as JSON")
     private boolean json;
 
@@ -103,19 +112,24 @@ final class TraceCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Optional<Case> asked = asked();
-        TracePlot drawn = new TracePlot();
-        TraceLog log = read(plot == null ? (channel, seconds, value) -> {} : drawn::sample);
+        TracePictures pictures = new TracePictures();
+        TraceLog log = new TraceLog(name, times(), isDrawn() ? pictures::sample : NOTHING);
+        String sha256 = read(log, pictures);
         if (plot != null) {
-            String svg = SvgText.of(drawn.drawing(log, name));
+            String svg = SvgText.of(TraceSheet.of(log, name, pictures));
             WholeFile.write("plot", plot, svg.getBytes(StandardCharsets.UTF_8));
         }
         TraceReadings readings = TraceReadings.of(log.recognised());
         Optional<Judgement> judgement =
                 asked.map(a -> Judge.by(a.rules()).judge(a.inspection(log, readings)));
         List<Check> missing = judgement.map(j -> missing(j, readings)).orElse(List.of());
+        if (report != null && judgement.isPresent()) {
+            new TraceReport(name, log, pictures, readings, judgement.get())
+                    .write(sha256, missing, report);
+        }
         PrintWriter out = spec.commandLine().getOut();
         if (json) {
-            out.println(Json.write(TraceJson.of(log, name, judgement, missing)));
+            out.println(Json.write(TraceJson.of(log, name, known(sha256), judgement, missing)));
             out.flush();
         } else {
             Screen screen = new Screen(out);
@@ -133,13 +147,28 @@ final class TraceCommand implements Callable<Integer> {
         new JudgementText(judgement, Optional.empty(), false, screen).print();
     }
 
-    private TraceLog read(NetworkTrace.SampleSink also) {
-        CandumpReader.Times times =
-                deltaTimes ? CandumpReader.Times.SINCE_LAST : CandumpReader.Times.AS_WRITTEN;
-        TraceLog log = new TraceLog(name, times, also);
-        LogFiles.read(name, log);
+    private boolean isDrawn() {
+        return plot != null || report != null;
+    }
+
+    private CandumpReader.Times times() {
+        return deltaTimes ? CandumpReader.Times.SINCE_LAST : CandumpReader.Times.AS_WRITTEN;
+    }
+
+    /** Reads the log; returns its SHA-256, empty if nobody asks for it. */
+    private String read(TraceLog log, TracePictures pictures) {
+        DigestReader digest = new DigestReader(log);
+        if (isDrawn()) {
+            log.onRecognised(pictures::recognised);
+        }
+        LogFiles.read(name, report == null ? log : digest);
+        pictures.finish();
         log.requirePressure();
-        return log;
+        return report == null ? "" : digest.sha256();
+    }
+
+    private static Optional<String> known(String sha256) {
+        return Optional.of(sha256).filter(text -> !text.isEmpty());
     }
 
     /** Whose rules, and for what and when. */
@@ -169,8 +198,8 @@ final class TraceCommand implements Callable<Integer> {
     /** Read before the log, so that a slip there shows at once. */
     private Optional<Case> asked() {
         if (place == null && vehicle == null) {
-            if (moment != null || asPrinted) {
-                throw bad("--moment and --as-printed go with --place and --vehicle.");
+            if (moment != null || asPrinted || report != null) {
+                throw bad("--moment, --as-printed and --report go with --place and --vehicle.");
             }
             return Optional.empty();
         }

@@ -20,7 +20,11 @@ final class TraceJson {
     private TraceJson() {}
 
     static MapNode of(
-            TraceLog log, String name, Optional<Judgement> judgement, List<Check> missing) {
+            TraceLog log,
+            String name,
+            Optional<String> sha256,
+            Optional<Judgement> judgement,
+            List<Check> missing) {
         Tree.ListBuilder recognised = Tree.list();
         TraceText.inOrder(log).forEach(found -> recognised.add(one(found)));
         Tree.ListBuilder notes = Tree.list();
@@ -31,6 +35,7 @@ final class TraceJson {
                 Tree.map()
                         .put("format", "fandown-trace/1")
                         .put("log", name)
+                        .putIfPresent("sha256", sha256.orElse(null))
                         .put("written-as", log.isTable() ? "csv" : "candump")
                         .put("simulated", log.isSimulated())
                         .put("lines", log.lines())

@@ -69,11 +69,12 @@ final class AxleDrawing {
 
     /** Draws into a box of the given size (CSS pixels). */
     @FunctionalInterface
-    private interface Pen {
+    interface Pen {
         void draw(Graphics2D g, Element element, double width, double height);
     }
 
-    private static FSObjectDrawer drawer(Pen pen) {
+    /** What draws with a pen. */
+    static FSObjectDrawer drawer(Pen pen) {
         return new FSObjectDrawer() {
             @Override
             public @Nullable Map<Shape, String> drawObject(

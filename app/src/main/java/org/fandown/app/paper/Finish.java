@@ -3,9 +3,11 @@ package org.fandown.app.paper;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Calendar;
 import java.util.GregorianCalendar;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -21,6 +23,9 @@ final class Finish {
     /** The name of the attached file. */
     static final String ATTACHMENT = "inspection.json";
 
+    /** The name of the attached file about the trace. */
+    static final String TRACE = "trace.json";
+
     private Finish() {}
 
     static void apply(PDDocument document, ReportContent content) throws IOException {
@@ -32,13 +37,37 @@ final class Finish {
         information.setCreator("Fandown");
         information.setCreationDate(moment);
         information.setModificationDate(moment);
-        attach(document, content.json(), moment);
+        Map<String, String> files = new TreeMap<>();
+        files.put(ATTACHMENT, content.json());
+        content.trace().ifPresent(trace -> files.put(TRACE, trace.json()));
+        attach(document, files, moment);
         // The library makes the document's identity from this number and the metadata.
-        document.setDocumentId(identity(content.json()));
+        document.setDocumentId(identity(String.join("", files.values())));
     }
 
-    private static void attach(PDDocument document, String json, GregorianCalendar moment)
+    private static void attach(PDDocument document, Map<String, String> files, Calendar moment)
             throws IOException {
+        Map<String, PDComplexFileSpecification> named = new TreeMap<>();
+        COSArray associated = new COSArray();
+        for (Map.Entry<String, String> file : files.entrySet()) {
+            PDComplexFileSpecification specification =
+                    specification(document, file.getKey(), file.getValue(), moment);
+            named.put(file.getKey(), specification);
+            associated.add(specification);
+        }
+        PDEmbeddedFilesNameTreeNode tree = new PDEmbeddedFilesNameTreeNode();
+        PDEmbeddedFilesNameTreeNode leaf = new PDEmbeddedFilesNameTreeNode();
+        leaf.setNames(named);
+        tree.setKids(List.of(leaf));
+        PDDocumentNameDictionary names =
+                new PDDocumentNameDictionary(document.getDocumentCatalog());
+        names.setEmbeddedFiles(tree);
+        document.getDocumentCatalog().setNames(names);
+        document.getDocumentCatalog().getCOSObject().setItem(COSName.getPDFName("AF"), associated);
+    }
+
+    private static PDComplexFileSpecification specification(
+            PDDocument document, String name, String json, Calendar moment) throws IOException {
         byte[] bytes = json.getBytes(StandardCharsets.UTF_8);
         PDEmbeddedFile file = new PDEmbeddedFile(document, new ByteArrayInputStream(bytes));
         file.setSubtype("application/json");
@@ -46,23 +75,14 @@ final class Finish {
         file.setCreationDate(moment);
         file.setModDate(moment);
         PDComplexFileSpecification specification = new PDComplexFileSpecification();
-        specification.setFile(ATTACHMENT);
-        specification.setFileUnicode(ATTACHMENT);
-        specification.setFileDescription("The same judgement as data");
+        specification.setFile(name);
+        specification.setFileUnicode(name);
+        specification.setFileDescription(
+                name.equals(ATTACHMENT) ? "The same judgement as data" : "The trace as data");
         specification.setEmbeddedFile(file);
         specification.setEmbeddedFileUnicode(file);
         specification.getCOSObject().setName(COSName.getPDFName("AFRelationship"), "Data");
-        PDEmbeddedFilesNameTreeNode tree = new PDEmbeddedFilesNameTreeNode();
-        PDEmbeddedFilesNameTreeNode leaf = new PDEmbeddedFilesNameTreeNode();
-        leaf.setNames(Map.of(ATTACHMENT, specification));
-        tree.setKids(List.of(leaf));
-        PDDocumentNameDictionary names =
-                new PDDocumentNameDictionary(document.getDocumentCatalog());
-        names.setEmbeddedFiles(tree);
-        document.getDocumentCatalog().setNames(names);
-        COSArray associated = new COSArray();
-        associated.add(specification);
-        document.getDocumentCatalog().getCOSObject().setItem(COSName.getPDFName("AF"), associated);
+        return specification;
     }
 
     private static long identity(String json) {

@@ -2,11 +2,14 @@ package org.fandown.app.paper;
 
 import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
+import com.openhtmltopdf.render.DefaultObjectDrawerFactory;
 import com.openhtmltopdf.util.XRLog;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.util.List;
 import java.util.Optional;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.fandown.plot.Drawing;
 
 /** Sets a report in letters as large as one page allows, or else on several pages. */
 final class Press {
@@ -26,18 +29,38 @@ final class Press {
 
     static byte[] print(ReportContent content) throws IOException {
         try (Fonts fonts = new Fonts()) {
-            Press press = new Press(content, fonts);
-            for (Density density : Density.values()) {
-                Optional<byte[]> page =
-                        density.mayHold(ReportPage.letters(ReportPage.of(content, density)))
-                                ? press.print(density, 1)
-                                : Optional.empty();
-                if (page.isPresent()) {
-                    return page.get();
-                }
-            }
-            return press.print(Density.USUAL, Integer.MAX_VALUE).orElseThrow();
+            return content.trace().isPresent()
+                    ? withTrace(content, fonts)
+                    : new Press(content, fonts).fitted();
         }
+    }
+
+    /** The report itself on one page where possible, and the pages of its trace behind it. */
+    private static byte[] withTrace(ReportContent content, Fonts fonts) throws IOException {
+        Press alone = new Press(content.withoutTrace(), fonts);
+        for (Density density : Density.values()) {
+            if (alone.at(density).isPresent()) {
+                return new Press(content, fonts).print(density, Integer.MAX_VALUE).orElseThrow();
+            }
+        }
+        return new Press(content, fonts).print(Density.USUAL, Integer.MAX_VALUE).orElseThrow();
+    }
+
+    /** The report on one page, empty if it does not fit. */
+    private Optional<byte[]> at(Density density) throws IOException {
+        return density.mayHold(ReportPage.letters(ReportPage.of(content, density)))
+                ? print(density, 1)
+                : Optional.empty();
+    }
+
+    private byte[] fitted() throws IOException {
+        for (Density density : Density.values()) {
+            Optional<byte[]> page = at(density);
+            if (page.isPresent()) {
+                return page.get();
+            }
+        }
+        return print(Density.USUAL, Integer.MAX_VALUE).orElseThrow();
     }
 
     /** The document, empty if it has more pages than wanted. */
@@ -51,13 +74,29 @@ final class Press {
         }
     }
 
+    private DefaultObjectDrawerFactory drawers() {
+        DefaultObjectDrawerFactory drawers = AxleDrawing.drawers();
+        content.trace()
+                .ifPresent(
+                        trace ->
+                                drawers.registerDrawer(
+                                        ShapePen.TYPE, AxleDrawing.drawer(shapes(trace))));
+        return drawers;
+    }
+
+    private static AxleDrawing.Pen shapes(TraceContent trace) {
+        List<Drawing> drawings = trace.drawings();
+        return (g, element, width, height) ->
+                ShapePen.draw(g, drawings, element.getAttribute("data-number"));
+    }
+
     private Optional<byte[]> print(Density density, int mostPages, boolean tagged)
             throws IOException {
         try (PDDocument document = new PDDocument()) {
             PdfRendererBuilder builder = new PdfRendererBuilder();
             builder.usePDDocument(document);
             builder.withW3cDocument(ReportPage.of(content, density), null);
-            builder.useObjectDrawerFactory(AxleDrawing.drawers());
+            builder.useObjectDrawerFactory(drawers());
             builder.usePdfUaAccessibility(tagged);
             builder.withProducer("Fandown");
             fonts.lend(builder, document);

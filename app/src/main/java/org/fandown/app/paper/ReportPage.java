@@ -86,6 +86,7 @@ final class ReportPage {
         }
         SignaturePart.print(body, judgement, required);
         SmallPrintPart.print(body, content, required, sources);
+        content.trace().ifPresent(trace -> TracePart.print(body, trace));
         return html.document();
     }
 
@@ -93,7 +94,11 @@ final class ReportPage {
         Tag foot = body.add("div", "footer");
         foot.text("Fandown \u00b7 " + title(inspection) + " \u00b7 page ");
         foot.add("span", "pageno");
-        foot.text(" \u00b7 the same content for machines: attached file inspection.json");
+        foot.text(
+                " \u00b7 the same content for machines:"
+                        + (content.trace().isPresent()
+                                ? " attached files inspection.json, trace.json"
+                                : " attached file inspection.json"));
     }
 
     private void panels(Tag body, Density density) {

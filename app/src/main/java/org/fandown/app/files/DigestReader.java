@@ -1,0 +1,43 @@
+package org.fandown.app.files;
+
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import org.fandown.trace.LogReader;
+
+/** Passes the bytes of a log on to another reader, and takes their SHA-256. */
+public final class DigestReader implements LogReader {
+    private final LogReader reader;
+    private final MessageDigest digest;
+
+    /** Makes one before another reader. */
+    public DigestReader(LogReader reader) {
+        this.reader = reader;
+        try {
+            digest = MessageDigest.getInstance("SHA-256");
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("Every Java has SHA-256.", e);
+        }
+    }
+
+    @Override
+    public void accept(byte[] buffer, int from, int to) {
+        digest.update(buffer, from, to - from);
+        reader.accept(buffer, from, to);
+    }
+
+    @Override
+    public void finish() {
+        reader.finish();
+    }
+
+    @Override
+    public long lines() {
+        return reader.lines();
+    }
+
+    /** Returns the SHA-256 of all bytes since the last call, in hexadecimal digits. */
+    public String sha256() {
+        return HexFormat.of().formatHex(digest.digest());
+    }
+}
