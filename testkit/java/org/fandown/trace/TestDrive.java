@@ -249,6 +249,14 @@ public final class TestDrive {
     public List<Recognised> recognised(Recorder recorder, boolean withEngine, long seed) {
         List<Recognised> found = new ArrayList<>();
         TraceWatch watch = new TraceWatch(found::add);
+        record(recorder, withEngine, seed, watch::sample);
+        watch.finish();
+        return found;
+    }
+
+    /** Records the test sample by sample. */
+    public void record(
+            Recorder recorder, boolean withEngine, long seed, NetworkTrace.SampleSink sink) {
         SplittableRandom noise = new SplittableRandom(seed);
         double next = 0;
         for (double[] row : rows) {
@@ -261,12 +269,10 @@ public final class TestDrive {
                 if (!skip && !Double.isNaN(row[i + 1])) {
                     double value = row[i + 1];
                     double shown = i < PRESSURES ? shown(value, recorder, noise) : value;
-                    watch.sample(CHANNELS[i], row[0], shown);
+                    sink.sample(CHANNELS[i], row[0], shown);
                 }
             }
         }
-        watch.finish();
-        return found;
     }
 
     private static double shown(double psi, Recorder recorder, SplittableRandom lot) {

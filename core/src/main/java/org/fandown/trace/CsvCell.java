@@ -5,6 +5,9 @@ final class CsvCell {
     /** Digits beyond these tell nothing that a double can hold. */
     private static final int MOST_DIGITS = 17;
 
+    /** No word is longer. */
+    private static final int LONGEST_TEXT = 80;
+
     private static final double[] TENS = tens();
     private static final String[] YES = {"true", "yes", "on"};
     private static final String[] NO = {"false", "no", "off"};
@@ -32,6 +35,15 @@ final class CsvCell {
 
     boolean isEmpty() {
         return at == end;
+    }
+
+    /** Returns the cell as text; what is not ASCII becomes a question mark. */
+    String text() {
+        StringBuilder text = new StringBuilder();
+        for (int i = at; i < end && text.length() < LONGEST_TEXT; i++) {
+            text.append(bytes[i] >= ' ' ? (char) bytes[i] : '?');
+        }
+        return text.toString();
     }
 
     /**

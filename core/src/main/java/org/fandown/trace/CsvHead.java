@@ -16,6 +16,9 @@ final class CsvHead {
     /** The head of the column that says whether a row comes from a simulation. */
     private static final String SIMULATED = "simulated";
 
+    /** The head of the column with marks. */
+    private static final String MARK = "mark";
+
     /**
      * A column.
      *
@@ -41,6 +44,7 @@ final class CsvHead {
     private final List<String> ignored = new ArrayList<>();
     private int time = -1;
     private int simulated = -1;
+    private int mark = -1;
 
     private CsvHead(String file, long line, char separator) {
         this.file = file;
@@ -102,6 +106,11 @@ final class CsvHead {
         return simulated;
     }
 
+    /** The column that a person's marks stand in, -1 if there is none. */
+    int mark() {
+        return mark;
+    }
+
     int size() {
         return columns.size();
     }
@@ -128,6 +137,8 @@ final class CsvHead {
             time(index, title, unit(cell, named.get()));
         } else if (cell.equals(SIMULATED)) {
             simulated(index, title);
+        } else if (cell.equals(MARK)) {
+            mark(index, title);
         } else {
             column = column(title, cell);
             if (column == null) {
@@ -136,6 +147,13 @@ final class CsvHead {
         }
         columns.add(column);
         seconds.add(null);
+    }
+
+    private void mark(int index, String title) {
+        if (mark >= 0) {
+            throw refuse(title, "two columns hold marks", "one");
+        }
+        mark = index;
     }
 
     private void time(int index, String title, String unit) {

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.function.Consumer;
 import org.fandown.document.DocumentException;
+import org.fandown.document.Position;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -39,6 +40,9 @@ public final class CsvReader implements LogReader {
     private boolean simulated;
     private @Nullable CsvHead head;
     private double[] row = new double[0];
+    private MarkSink marks = (word, seconds) -> {};
+    private String mark = "";
+    private @Nullable MarkWord markBefore;
 
     /** How often something was met, and where first. */
     private static final class Tally {
@@ -69,6 +73,22 @@ public final class CsvReader implements LogReader {
     /** Returns whether any row so far says that it comes from a simulation. */
     public boolean isSimulated() {
         return simulated;
+    }
+
+    /** Takes the marks of a person. */
+    @FunctionalInterface
+    interface MarkSink {
+        void mark(MarkWord word, double seconds);
+    }
+
+    /** Passes on the marks that a column holds; they are left out otherwise. */
+    void marks(MarkSink listener) {
+        marks = listener;
+    }
+
+    /** What is added to the time of the table for the time of the trace, s; NaN before any. */
+    double offset() {
+        return clock.offset();
     }
 
     /** Returns the heads of the columns that are not read. */
@@ -154,6 +174,7 @@ public final class CsvReader implements LogReader {
 
     private void read(CsvHead columns, byte[] buffer, int from, int to) {
         Arrays.fill(row, Double.NaN);
+        mark = "";
         int index = 0;
         int start = from;
         boolean quoted = false;
@@ -185,6 +206,8 @@ public final class CsvReader implements LogReader {
             row[index] = Math.abs(time) <= MOST_SECONDS ? time : Double.NaN;
         } else if (index == columns.simulated()) {
             simulated |= cell.truth() > 0;
+        } else if (index == columns.mark()) {
+            mark = cell.text();
         } else if (column != null && !cell.isEmpty()) {
             double value = column.unit() == null ? cell.truth() : cell.number(comma);
             if (Double.isNaN(value)) {
@@ -197,6 +220,26 @@ public final class CsvReader implements LogReader {
         }
     }
 
+    /** A word that stands in several rows one after the other is one mark. */
+    private void mark(double time) {
+        MarkWord word = mark.isEmpty() ? null : MarkWord.find(mark).orElseThrow(this::unknownMark);
+        if (word != null && word != markBefore) {
+            marks.mark(word, time);
+        }
+        markBefore = word;
+    }
+
+    private DocumentException unknownMark() {
+        int at = (int) Math.min(cutter.lines(), Integer.MAX_VALUE);
+        return new DocumentException(
+                new Position(file, at, 0),
+                "mark",
+                mark,
+                "this is not one of the words that can be marked",
+                MarkWord.allowed(),
+                "take one of these words, or rename the column");
+    }
+
     private double possible(CsvHead.Column column, double value) {
         boolean pressure = CsvNames.isPressure(column.name().channel());
         if (!pressure || (value >= LEAST && value <= MOST)) {
@@ -207,6 +250,9 @@ public final class CsvReader implements LogReader {
     }
 
     private void pass(CsvHead columns, double time) {
+        if (columns.mark() >= 0) {
+            mark(time);
+        }
         for (int i = 0; i < row.length; i++) {
             CsvHead.Column column = columns.column(i);
             CsvHead.Column second = columns.second(i);

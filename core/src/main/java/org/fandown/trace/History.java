@@ -40,6 +40,26 @@ final class History {
         return count == 0 ? Double.NaN : sum / count;
     }
 
+    /** A number at a time, on the straight line between the moments around it; NaN if unknown. */
+    double at(double time, ToDoubleFunction<Moment> number) {
+        double laterTime = Double.NaN;
+        double later = Double.NaN;
+        for (int i = next - 1; i >= Math.max(0, next - MOST); i--) {
+            Moment moment = moments[i % MOST];
+            double value = number.applyAsDouble(moment);
+            if (Double.isNaN(value)) {
+                continue;
+            }
+            if (moment.time <= time) {
+                double share = (time - moment.time) / (laterTime - moment.time);
+                return Double.isNaN(later) ? value : value + share * (later - value);
+            }
+            laterTime = moment.time;
+            later = value;
+        }
+        return later;
+    }
+
     /** The time of the last moment before a time whose number is at most a bound; NaN if none. */
     double lastAtMost(double before, double bound, ToDoubleFunction<Moment> number) {
         for (int i = next - 1; i >= Math.max(0, next - MOST); i--) {

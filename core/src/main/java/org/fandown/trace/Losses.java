@@ -12,10 +12,13 @@ import org.jspecify.annotations.Nullable;
  */
 final class Losses {
     /** Time in which circuits and gauges settle after something was done, s. */
-    private static final double SETTLE = 10;
+    static final double SETTLE = 10;
 
     /** A stretch shorter than this tells nothing, s. */
     private static final double LEAST = 40;
+
+    /** A stretch that is still open tells something from here on, s. */
+    private static final double LEAST_SO_FAR = 10;
 
     /** Where nothing tells that the engine stands, it must be at least this long, s. */
     private static final double LEAST_UNKNOWN = 55;
@@ -120,26 +123,51 @@ final class Losses {
         if (Double.isNaN(start) || to - from < needed) {
             return;
         }
+        Recognised measured = measured(from, to);
+        if (measured != null) {
+            found.accept(measured);
+        }
+    }
+
+    /** How long the stretch that is still open has been going on after it settled, s; 0 if none. */
+    double open() {
+        return Double.isNaN(start) ? 0 : Math.max(0, last - start - SETTLE);
+    }
+
+    /** What the stretch that is still open shows so far; null while that is nothing. */
+    @Nullable Recognised soFar() {
+        return open() < LEAST_SO_FAR
+                ? null
+                : measured(start + SETTLE, Math.min(last, start + SETTLE + MOST));
+    }
+
+    /** Ends the stretch, because a person says that something else begins. */
+    void cut() {
+        close(last);
+        start = Double.isNaN(start) ? start : last;
+        forget(before);
+    }
+
+    private @Nullable Recognised measured(double from, double to) {
         Slope worse = worse(measure(primary, from, to), measure(secondary, from, to));
         if (worse == null) {
-            return;
+            return null;
         }
         Kind kind = applied == null ? Kind.LOSS : applied ? Kind.LOSS_APPLIED : Kind.LOSS_RELEASED;
         double loss = MINUTE * worse.loss();
         double drift = DRIFT + DRIFT_PART * Math.abs(loss);
         double fine = MINUTE * worse.uncertainty();
-        found.accept(
-                new Recognised(
-                        kind,
-                        from,
-                        to,
-                        loss,
-                        Math.sqrt(fine * fine + drift * drift / 4),
-                        List.of(
-                                new Point(from, MINUTE * worse.low() - drift),
-                                new Point(to, MINUTE * worse.high() + drift)),
-                        engine == null ? Double.NaN : 0,
-                        startLevel));
+        return new Recognised(
+                kind,
+                from,
+                to,
+                loss,
+                Math.sqrt(fine * fine + drift * drift / 4),
+                List.of(
+                        new Point(from, MINUTE * worse.low() - drift),
+                        new Point(to, MINUTE * worse.high() + drift)),
+                engine == null ? Double.NaN : 0,
+                startLevel);
     }
 
     private static @Nullable Slope worse(@Nullable Slope a, @Nullable Slope b) {

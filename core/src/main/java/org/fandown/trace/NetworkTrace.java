@@ -61,6 +61,11 @@ public final class NetworkTrace implements SignalListener {
         return clock.last();
     }
 
+    /** What is added to the time of the log for the time of the trace, s; NaN before any. */
+    double offset() {
+        return clock.offset();
+    }
+
     @Override
     public void value(Signal signal, CanFrame frame, double value) {
         if (!frame.isTimed()) {

@@ -49,6 +49,18 @@ final class Notes {
         }
     }
 
+    /** Adds a note of a kind that may come more than once. */
+    void add(String kind, String text) {
+        for (int i = 0; i < others.size(); i++) {
+            TraceNote before = others.get(i);
+            if (before.kind().equals(kind)) {
+                others.set(i, new TraceNote(kind, 0, before.times() + 1, before.text()));
+                return;
+            }
+        }
+        others.add(new TraceNote(kind, 0, 1, text));
+    }
+
     void add(TraceNote note) {
         others.add(note);
     }

@@ -41,6 +41,11 @@ final class TraceClock {
         return last;
     }
 
+    /** What is added to a time of the recorder's clock now, s; NaN before any. */
+    double offset() {
+        return offset;
+    }
+
     double last() {
         return last;
     }

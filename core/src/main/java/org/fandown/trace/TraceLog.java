@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.DoubleSupplier;
 import org.fandown.document.DocumentException;
 import org.fandown.document.Position;
 import org.fandown.evidence.Instruments;
@@ -39,6 +40,10 @@ public final class TraceLog implements LogReader {
     private final Map<Channel, Long> channels = new EnumMap<>(Channel.class);
     private final long[] counts = new long[Channel.values().length];
     private final byte[] head = new byte[HEAD];
+    private @Nullable LossAdvisor advisor;
+    private @Nullable VinReader vin;
+    private final Marker marker = new Marker(watch, counts, notes);
+    private DoubleSupplier offset = () -> Double.NaN;
     private int headLength;
     private boolean solid;
     private @Nullable LogReader reader;
@@ -61,9 +66,43 @@ public final class TraceLog implements LogReader {
         this.also = also;
     }
 
-    /** Tells a listener each thing recognised from now on, as soon as it is certain. */
+    /** Tells a listener, too, each thing recognised from now on, as soon as it is certain. */
     public void onRecognised(Consumer<Recognised> told) {
-        listener = told;
+        listener = listener.andThen(told);
+    }
+
+    /** Has air losses watched by an advisor. */
+    public void advise(LossAdvisor lossAdvisor) {
+        advisor = lossAdvisor;
+    }
+
+    /** Adds what a person marked; to be called before the log is read. */
+    public void mark(OperatorMarks marks) {
+        marker.add(marks);
+    }
+
+    /**
+     * Takes what a person marks now, at the time of the last sample.
+     *
+     * @return why the mark is left out, empty if it is not
+     */
+    public Optional<String> mark(MarkWord word) {
+        return marker.mark(word, seconds);
+    }
+
+    /** Returns the marks that were taken, in the time of the trace. */
+    public List<OperatorMark> marks() {
+        return marker.taken();
+    }
+
+    /** Has the vehicle identification number read, which is passed over otherwise. */
+    public void readVin() {
+        vin = new VinReader();
+    }
+
+    /** Returns the vehicle identification numbers that came, if they were asked for. */
+    public List<VehicleNumber> vins() {
+        return vin == null ? List.of() : vin.found();
     }
 
     /**
@@ -98,6 +137,7 @@ public final class TraceLog implements LogReader {
         LogReader decided = reader == null ? decide() : reader;
         decided.finish();
         watch.finish();
+        marker.finish();
         List<String> ignored = table == null ? List.of() : table.ignored();
         if (!ignored.isEmpty()) {
             int more = ignored.size() - MOST_NAMES;
@@ -105,6 +145,10 @@ public final class TraceLog implements LogReader {
                     String.join(", ", ignored.subList(0, Math.min(MOST_NAMES, ignored.size())))
                             + (more > 0 ? " and " + more + " more" : "");
             notes.add(new TraceNote("columns-ignored", 0, 1, "Columns not read: " + names + "."));
+        }
+        if (vin != null && vin.found().isEmpty()) {
+            String text = "No vehicle identification number came.";
+            notes.add(new TraceNote("no-vin", 0, 1, text));
         }
         if (leftOut > 0) {
             String text = "Only the first " + MOST + " things recognised are kept.";
@@ -123,9 +167,13 @@ public final class TraceLog implements LogReader {
     private LogReader decide() {
         if (headLength < HEAD && CsvHead.isHead(firstLine().strip())) {
             table = new CsvReader(name, this::sample, notes::add);
+            table.marks(marker::mark);
+            offset = table::offset;
             reader = table;
         } else {
-            SignalDecoder decoder = new SignalDecoder(new NetworkTrace(this::sample, notes::add));
+            NetworkTrace network = new NetworkTrace(this::sample, notes::add);
+            offset = network::offset;
+            SignalDecoder decoder = new SignalDecoder(network);
             reader = new CandumpReader(new Frames(decoder), times);
         }
         reader.accept(head, 0, headLength);
@@ -144,6 +192,9 @@ public final class TraceLog implements LogReader {
         public void frame(CanFrame frame) {
             frames++;
             decoder.frame(frame);
+            if (vin != null) {
+                vin.frame(frame);
+            }
         }
 
         @Override
@@ -160,7 +211,13 @@ public final class TraceLog implements LogReader {
     private void sample(Channel channel, double time, double value) {
         counts[channel.index()]++;
         seconds = time;
+        if (marker.waits()) {
+            marker.upTo(time, offset.getAsDouble());
+        }
         watch.sample(channel, time, value);
+        if (advisor != null) {
+            advisor.look(watch);
+        }
         also.sample(channel, time, value);
     }
 
@@ -170,6 +227,9 @@ public final class TraceLog implements LogReader {
             listener.accept(what);
         } else {
             leftOut++;
+        }
+        if (advisor != null) {
+            advisor.closed(what);
         }
     }
 
@@ -227,14 +287,18 @@ public final class TraceLog implements LogReader {
         return new Instruments(steps);
     }
 
+    /** Returns whether any pressure of a brake circuit has come. */
+    public boolean hasPressure() {
+        return counts[Channel.PRIMARY.index()] > 0 || counts[Channel.SECONDARY.index()] > 0;
+    }
+
     /**
      * Refuses a log without any pressure of a brake circuit.
      *
      * @throws DocumentException if there is none
      */
     public void requirePressure() {
-        boolean any = counts[Channel.PRIMARY.index()] > 0 || counts[Channel.SECONDARY.index()] > 0;
-        if (!any) {
+        if (!hasPressure()) {
             throw new DocumentException(
                     Position.inFile(name), "", "", problem(), allowed(), nextStep());
         }

@@ -140,7 +140,8 @@ public final class TraceReadings {
                                         Circumstance.SERVICE_BRAKE,
                                         check == Check.AIR_LOSS_APPLIED ? "applied" : "released"))
                         .orElse(states(Circumstance.AFTER_INITIAL_DROP, "yes"))
-                        .with(Circumstance.START_PRESSURE, psi(found.start()));
+                        .with(Circumstance.START_PRESSURE, psi(found.start()))
+                        .with(Circumstance.HELD_FOR, heldFor(found));
         put(
                 check,
                 found,
@@ -151,6 +152,11 @@ public final class TraceReadings {
                         Optional.of(Quantity.of(60, Unit.SECOND)),
                         at,
                         note(found)));
+    }
+
+    /** The time since the initial drop, of which the first part is not measured. */
+    private static Quantity heldFor(Recognised found) {
+        return Quantity.of(found.to() - found.from() + Losses.SETTLE, Unit.SECOND);
     }
 
     /** The wider half of the interval, which need not be even. */

@@ -1,6 +1,7 @@
 package org.fandown.trace;
 
 import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Watches a trace as it comes and says what was done: build-up, cut-out and cut-in, air loss,
@@ -18,6 +19,8 @@ public final class TraceWatch {
     private final Losses losses;
     private final Switches switches;
     private final Drains drains;
+    private final MarkedPoints marked;
+    private Consumer<String> refused = why -> {};
 
     /**
      * Makes a watch.
@@ -29,6 +32,7 @@ public final class TraceWatch {
         losses = new Losses(found, primary, secondary);
         switches = new Switches(found);
         drains = new Drains(found);
+        marked = new MarkedPoints(found, why -> refused.accept(why));
         moments = new Moments(this::moment);
     }
 
@@ -56,11 +60,55 @@ public final class TraceWatch {
         return Math.max(primary.step(), secondary.step());
     }
 
+    /**
+     * Takes what a person marked.
+     *
+     * @param word what
+     * @param seconds when, not before the sample before it
+     * @param reaction the longest time from what happened to the mark, s
+     * @param says is told why the mark says nothing, if that turns out
+     */
+    void mark(MarkWord word, double seconds, double reaction, Consumer<String> says) {
+        switch (word) {
+            case FOOT_ON -> moments.sample(Channel.BRAKE_SWITCH, seconds, 1);
+            case FOOT_OFF -> moments.sample(Channel.BRAKE_SWITCH, seconds, 0);
+            case BEGIN_AIR_LOSS_APPLIED, BEGIN_AIR_LOSS_RELEASED -> {
+                double foot = word == MarkWord.BEGIN_AIR_LOSS_APPLIED ? 1 : 0;
+                losses.cut();
+                moments.sample(Channel.BRAKE_SWITCH, seconds, foot);
+            }
+            case END_AIR_LOSS -> losses.cut();
+            case LOW_AIR_WARNING -> point(Recognised.Kind.WARNING, seconds, reaction, says);
+            case PARKING_KNOB_OUT -> point(Recognised.Kind.PARKING_CLOSED, seconds, reaction, says);
+            case TRAILER_KNOB_OUT -> point(Recognised.Kind.TRAILER_CLOSED, seconds, reaction, says);
+        }
+    }
+
+    private void point(
+            Recognised.Kind kind, double seconds, double reaction, Consumer<String> says) {
+        refused = says;
+        marked.mark(kind, seconds, reaction, step());
+    }
+
+    /** Returns how long an air loss has been going on undisturbed, s; 0 if none is. */
+    public double lossOpen() {
+        return losses.open();
+    }
+
+    /**
+     * Returns what an air loss that is still going on shows so far; null if there is none, or it is
+     * too short to tell. This takes some work, so ask seldom.
+     */
+    public @Nullable Recognised lossSoFar() {
+        return losses.soFar();
+    }
+
     private void moment(Moment now) {
         pumping.moment(now);
         losses.moment(now);
         switches.moment(now);
         drains.moment(now);
+        marked.moment(now);
     }
 
     /** Ends the trace: what is still open is closed. */
@@ -70,5 +118,6 @@ public final class TraceWatch {
         losses.finish();
         switches.finish();
         drains.finish();
+        marked.finish();
     }
 }

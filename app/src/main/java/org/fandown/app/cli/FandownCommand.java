@@ -35,7 +35,7 @@ public final class FandownCommand implements Runnable {
      * @return what to end with, see {@link ExitCode}
      */
     public static int run(String... args) {
-        return commandLine().execute(args);
+        return Ending.with(commandLine().execute(args));
     }
 
     /**

@@ -17,14 +17,18 @@ import org.fandown.app.files.WholeFile;
 import org.fandown.check.Check;
 import org.fandown.check.PlaceCode;
 import org.fandown.document.Json;
+import org.fandown.document.MapNode;
 import org.fandown.evidence.Inspection;
+import org.fandown.evidence.Instruments;
 import org.fandown.evidence.Report;
 import org.fandown.judgement.Judge;
 import org.fandown.judgement.Judgement;
+import org.fandown.judgement.LossDemand;
 import org.fandown.judgement.Status;
 import org.fandown.plot.SvgText;
 import org.fandown.rulebook.RulesInForce;
 import org.fandown.trace.CandumpReader;
+import org.fandown.trace.LogReader;
 import org.fandown.trace.NetworkTrace;
 import org.fandown.trace.TraceLog;
 import org.fandown.trace.TraceReadings;
@@ -51,13 +55,15 @@ import picocli.CommandLine.Spec;
             "",
             "Exit codes: 0 done, or fit to move; 1 not fit to move, 3 not proven, 2 bad usage or"
                     + " bad input.",
-            "An example: fandown trace examples/traces/cold-start.csv"
+            "An example: fandown trace examples/traces/cold-start.csv",
+            "While it is recorded: candump -L can0 | fandown trace - --follow"
         })
 final class TraceCommand implements Callable<Integer> {
     private static final NetworkTrace.SampleSink NOTHING = (channel, seconds, value) -> {};
 
     @Spec private CommandSpec spec;
     @Mixin private PackOptions packOptions;
+    @Mixin private LiveOptions live;
 
     @Parameters(
             paramLabel = "LOG",
@@ -113,28 +119,34 @@ final class TraceCommand implements Callable<Integer> {
     public Integer call() {
         Optional<Case> asked = asked();
         TracePictures pictures = new TracePictures();
+        TraceTests tests = new TraceTests(asked.map(a -> a.limits()).orElse(List.of()));
         TraceLog log = new TraceLog(name, times(), isDrawn() ? pictures::sample : NOTHING);
-        String sha256 = read(log, pictures);
+        String sha256 = read(log, pictures, asked, tests);
         if (plot != null) {
             String svg = SvgText.of(TraceSheet.of(log, name, pictures));
             WholeFile.write("plot", plot, svg.getBytes(StandardCharsets.UTF_8));
         }
         TraceReadings readings = TraceReadings.of(log.recognised());
-        Optional<Judgement> judgement =
-                asked.map(a -> Judge.by(a.rules()).judge(a.inspection(log, readings)));
+        Optional<Judgement> judgement = asked.map(a -> a.judge(log, readings));
         List<Check> missing = judgement.map(j -> missing(j, readings)).orElse(List.of());
         if (report != null && judgement.isPresent()) {
             new TraceReport(name, log, pictures, readings, judgement.get())
-                    .write(sha256, missing, report);
+                    .write(sha256, missing, tests.ended(), report);
         }
         PrintWriter out = spec.commandLine().getOut();
         if (json) {
-            out.println(Json.write(TraceJson.of(log, name, known(sha256), judgement, missing)));
+            MapNode document =
+                    TraceJson.of(log, name, known(sha256), judgement, missing, tests.ended());
+            out.println(live.follow() ? TraceJson.line(document) : Json.write(document));
             out.flush();
         } else {
             Screen screen = new Screen(out);
             TraceText text = new TraceText(log, screen);
+            if (live.follow()) {
+                screen.line("");
+            }
             text.print(name);
+            text.tests(tests.ended());
             text.missing(missing);
             judgement.ifPresent(judged -> judged(judged, screen));
             screen.done();
@@ -156,12 +168,26 @@ final class TraceCommand implements Callable<Integer> {
     }
 
     /** Reads the log; returns its SHA-256, empty if nobody asks for it. */
-    private String read(TraceLog log, TracePictures pictures) {
-        DigestReader digest = new DigestReader(log);
+    private String read(
+            TraceLog log, TracePictures pictures, Optional<Case> asked, TraceTests tests) {
         if (isDrawn()) {
             log.onRecognised(pictures::recognised);
         }
-        LogFiles.read(name, report == null ? log : digest);
+        if (live.vin()) {
+            log.readVin();
+        }
+        log.mark(live.marks(spec.commandLine(), name));
+        log.advise(tests.advisor());
+        DigestReader digest = new DigestReader(log);
+        LogReader reader = report == null ? log : digest;
+        if (live.follow()) {
+            LiveVoice voice = new LiveVoice(spec.commandLine().getOut(), json);
+            LiveRun run = new LiveRun(name, log, asked.map(a -> r -> a.judge(log, r)), voice);
+            tests.listen(run::advice);
+            run.follow(reader, live.quietFor(spec.commandLine()), live.marksTyped());
+        } else {
+            LogFiles.read(name, reader);
+        }
         pictures.finish();
         log.requirePressure();
         return report == null ? "" : digest.sha256();
@@ -178,25 +204,37 @@ final class TraceCommand implements Callable<Integer> {
             OffsetDateTime moment,
             boolean asPrinted,
             RulesInForce rules) {
-        Inspection inspection(TraceLog log, TraceReadings readings) {
+        Judgement judge(TraceLog log, TraceReadings readings) {
+            return Judge.by(rules)
+                    .judge(inspection(log.instruments(), readings, log.isSimulated()));
+        }
+
+        List<LossDemand> limits() {
+            return LossDemand.of(
+                    rules, inspection(Instruments.USUAL, TraceReadings.of(List.of()), false));
+        }
+
+        private Inspection inspection(
+                Instruments instruments, TraceReadings readings, boolean simulated) {
             return new Inspection(
                     place,
                     moment,
                     vehicle,
                     new Report(Map.of()),
-                    log.instruments(),
+                    instruments,
                     asPrinted,
                     readings.readings(),
                     Map.of(),
                     Map.of(),
                     false,
                     List.of(),
-                    log.isSimulated());
+                    simulated);
         }
     }
 
     /** Read before the log, so that a slip there shows at once. */
     private Optional<Case> asked() {
+        live.quietFor(spec.commandLine());
         if (place == null && vehicle == null) {
             if (moment != null || asPrinted || report != null) {
                 throw bad("--moment, --as-printed and --report go with --place and --vehicle.");
@@ -231,7 +269,7 @@ final class TraceCommand implements Callable<Integer> {
     }
 
     /** Checks of the place that a trace can hold, and this one does not. */
-    private static List<Check> missing(Judgement judgement, TraceReadings readings) {
+    static List<Check> missing(Judgement judgement, TraceReadings readings) {
         return TraceReadings.possible().stream()
                 .filter(check -> !readings.readings().containsKey(check))
                 .filter(

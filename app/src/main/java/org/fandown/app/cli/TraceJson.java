@@ -3,15 +3,19 @@ package org.fandown.app.cli;
 import java.util.List;
 import java.util.Optional;
 import org.fandown.check.Check;
+import org.fandown.document.Json;
 import org.fandown.document.MapNode;
 import org.fandown.document.Names;
 import org.fandown.document.Tree;
 import org.fandown.judgement.Judgement;
 import org.fandown.record.JudgementDocument;
+import org.fandown.trace.LossAdvice;
+import org.fandown.trace.OperatorMark;
 import org.fandown.trace.Recognised;
 import org.fandown.trace.Recognised.Kind;
 import org.fandown.trace.TraceLog;
 import org.fandown.trace.TraceNote;
+import org.fandown.trace.VehicleNumber;
 
 /** Writes what a trace shows as a document, for programs. */
 final class TraceJson {
@@ -24,7 +28,8 @@ final class TraceJson {
             String name,
             Optional<String> sha256,
             Optional<Judgement> judgement,
-            List<Check> missing) {
+            List<Check> missing,
+            List<LossAdvice> tests) {
         Tree.ListBuilder recognised = Tree.list();
         TraceText.inOrder(log).forEach(found -> recognised.add(one(found)));
         Tree.ListBuilder notes = Tree.list();
@@ -43,14 +48,51 @@ final class TraceJson {
                         .put("samples", channels)
                         .put("notes", notes)
                         .put("recognised", recognised);
+        if (!log.marks().isEmpty()) {
+            Tree.ListBuilder marks = Tree.list();
+            log.marks().forEach(mark -> marks.add(mark(mark)));
+            map.put("marks", marks);
+        }
+        if (!log.vins().isEmpty()) {
+            map.put("vin", vins(log.vins()));
+        }
         judgement.ifPresent(
                 judged -> {
                     Tree.ListBuilder ids = Tree.list();
                     missing.forEach(check -> ids.add(check.id()));
+                    Tree.ListBuilder losses = Tree.list();
+                    tests.forEach(test -> losses.add(loss(test)));
+                    map.put("loss-tests", losses);
                     map.put("missing", ids);
                     map.put("judgement", JudgementDocument.of(judged, Optional.empty()));
                 });
         return map.build();
+    }
+
+    /** The last line of what a followed log gives. */
+    static String line(MapNode document) {
+        return Json.writeCompact(Tree.map().put("event", "summary").put("trace", document).build());
+    }
+
+    private static Tree.MapBuilder loss(LossAdvice test) {
+        return LossWords.put(Tree.map().put("text", LossWords.ended(test)), test);
+    }
+
+    private static Tree.MapBuilder mark(OperatorMark mark) {
+        return Tree.map().put("at", mark.seconds(), DECIMALS).put("mark", mark.word().id());
+    }
+
+    private static Tree.ListBuilder vins(List<VehicleNumber> numbers) {
+        Tree.ListBuilder list = Tree.list();
+        for (VehicleNumber number : numbers) {
+            list.add(
+                    Tree.map()
+                            .put("vin", number.text())
+                            .put("source", number.source())
+                            .put("well-formed", number.isWellFormed())
+                            .put("check-digit", number.hasCheckDigit()));
+        }
+        return list;
     }
 
     private static Tree.MapBuilder note(TraceNote note) {
@@ -61,7 +103,7 @@ final class TraceJson {
         return map.put("times", note.times()).put("text", note.text());
     }
 
-    private static Tree.MapBuilder one(Recognised found) {
+    static Tree.MapBuilder one(Recognised found) {
         Tree.MapBuilder map =
                 Tree.map()
                         .put("kind", Names.kebab(found.kind()))

@@ -21,6 +21,8 @@ import org.fandown.plot.Drawing;
 import org.fandown.plot.TraceChart;
 import org.fandown.record.JudgementDocument;
 import org.fandown.trace.Channel;
+import org.fandown.trace.LossAdvice;
+import org.fandown.trace.OperatorMark;
 import org.fandown.trace.Recognised;
 import org.fandown.trace.TraceLog;
 import org.fandown.trace.TraceNote;
@@ -56,15 +58,16 @@ final class TraceReport {
      *
      * @param sha256 the SHA-256 of the log
      * @param missing checks of the place that the log could show and does not
+     * @param losses what is known of each air-loss test
      * @param file where to
      */
-    void write(String sha256, List<Check> missing, Path file) {
+    void write(String sha256, List<Check> missing, List<LossAdvice> losses, Path file) {
         String json = Json.write(JudgementDocument.of(judgement, Optional.empty()));
-        Optional<TraceContent> trace = Optional.of(content(sha256, missing));
+        Optional<TraceContent> trace = Optional.of(content(sha256, missing, losses));
         ReportPdf.write(new ReportContent(judgement, Optional.empty(), trace, json), file);
     }
 
-    private TraceContent content(String sha256, List<Check> missing) {
+    private TraceContent content(String sha256, List<Check> missing, List<LossAdvice> losses) {
         Drawing whole =
                 TraceChart.of(
                         "The whole trace with what was recognised",
@@ -81,7 +84,8 @@ final class TraceReport {
                                 shortName(),
                                 Optional.of(sha256),
                                 Optional.of(judgement),
-                                missing));
+                                missing,
+                                losses));
         return new TraceContent(shortName(), sha256, facts(), remarks(), whole, tests, json);
     }
 
@@ -112,6 +116,13 @@ final class TraceReport {
         }
         facts.add(
                 "Channels, with the number of their samples: " + String.join(", ", channels) + ".");
+        if (!log.marks().isEmpty()) {
+            List<String> marks = new ArrayList<>();
+            for (OperatorMark mark : log.marks()) {
+                marks.add(ClockText.tenths(mark.seconds()) + " " + mark.word().id());
+            }
+            facts.add("Marked by a person: " + String.join(", ", marks) + ".");
+        }
         if (inOrder.isEmpty()) {
             facts.add("It holds no test of the air system.");
         }

@@ -7,8 +7,10 @@ import java.util.Map;
 import org.fandown.check.Check;
 import org.fandown.plot.ClockText;
 import org.fandown.trace.Channel;
+import org.fandown.trace.LossAdvice;
 import org.fandown.trace.Recognised;
 import org.fandown.trace.TraceLog;
+import org.fandown.trace.VehicleNumber;
 
 /** Prints for a person what a trace is and what was recognised in it. */
 final class TraceText {
@@ -34,6 +36,21 @@ final class TraceText {
         Map<Channel, Long> channels = log.channels();
         List<String> titles = channels.keySet().stream().map(Channel::title).toList();
         screen.hanging("Channels: ", String.join(", ", titles));
+        for (VehicleNumber vin : log.vins()) {
+            screen.hanging(
+                    "VIN: ", vin.text() + " from address " + vin.source() + "; " + vin.remark());
+        }
+        if (!log.marks().isEmpty()) {
+            screen.heading("Marked by a person");
+            log.marks()
+                    .forEach(
+                            mark ->
+                                    screen.line(
+                                            "  "
+                                                    + ClockText.tenths(mark.seconds())
+                                                    + "  "
+                                                    + mark.word().id()));
+        }
         if (!log.notes().isEmpty()) {
             screen.heading("To know about the log");
             log.notes().forEach(note -> screen.hanging("  - ", note.sentence()));
@@ -62,6 +79,15 @@ final class TraceText {
         return log.recognised().stream()
                 .sorted(Comparator.comparingDouble(Recognised::from))
                 .toList();
+    }
+
+    /** Prints what is known of each air-loss test, and when it was. */
+    void tests(List<LossAdvice> tests) {
+        if (tests.isEmpty()) {
+            return;
+        }
+        screen.heading("Air-loss tests against the limits of the place");
+        tests.forEach(test -> screen.hanging("  - ", LossWords.ended(test)));
     }
 
     /** Prints which checks of the place a trace could hold, and this one does not. */

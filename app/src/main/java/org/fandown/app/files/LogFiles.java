@@ -35,17 +35,24 @@ public final class LogFiles {
             for (int count = in.read(piece); count >= 0; count = in.read(piece)) {
                 reader.accept(piece, 0, count);
             }
-        } catch (NoSuchFileException e) {
-            throw refuse(name, "there is no such file", "check the name");
-        } catch (AccessDeniedException e) {
-            throw refuse(name, "the file may not be read", "check its permissions");
         } catch (IOException e) {
-            throw refuse(name, "the file cannot be read", "check the file and its disk");
+            throw refusal(name, e);
         }
         reader.finish();
     }
 
-    private static InputStream open(String name) throws IOException {
+    /** Words why a log cannot be read. */
+    static DocumentException refusal(String name, IOException problem) {
+        if (problem instanceof NoSuchFileException) {
+            return refuse(name, "there is no such file", "check the name");
+        }
+        return problem instanceof AccessDeniedException
+                ? refuse(name, "the file may not be read", "check its permissions")
+                : refuse(name, "the file cannot be read", "check the file and its disk");
+    }
+
+    /** Opens a log, or standard input. */
+    static InputStream open(String name) throws IOException {
         if (name.equals(STANDARD_INPUT)) {
             return new Kept(System.in);
         }
@@ -56,7 +63,7 @@ public final class LogFiles {
         return Files.newInputStream(file);
     }
 
-    private static Path path(String name) {
+    static Path path(String name) {
         try {
             return Path.of(name);
         } catch (InvalidPathException e) {

@@ -31,6 +31,8 @@ import org.fandown.practice.ScriptReader;
 import org.fandown.practice.Signal;
 import org.fandown.practice.Verb;
 import org.fandown.trace.Channel;
+import org.fandown.trace.MarkWord;
+import org.fandown.trace.MarksReader;
 import org.fandown.trace.Recognised;
 import org.fandown.units.Dimension;
 import org.fandown.units.Quantity;
@@ -152,6 +154,16 @@ class FormatsGuideExamplesTest {
         }
         for (Channel channel : Channel.values()) {
             assertThat(json).contains("`" + Names.kebab(channel) + "`");
+        }
+    }
+
+    @Test
+    void the_marks_load_as_they_are_printed_and_every_word_is_named() {
+        assertThat(MarksReader.read(DocumentText.yaml("formats.md", block("yaml marks"))).marks())
+                .hasSize(3);
+        String marks = section("## Marks for `trace`");
+        for (MarkWord word : MarkWord.values()) {
+            assertThat(marks).contains("`" + word.id() + "`");
         }
     }
 
