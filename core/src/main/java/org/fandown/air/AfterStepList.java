@@ -25,6 +25,7 @@ final class AfterStepList implements AfterStep {
 
     @Override
     public void after(AirState state, double seconds) {
+        state.foresight.clear();
         double air = state.recall(pumped) + state.inflow(compressor) * seconds;
         state.remember(pumped, air);
         for (Element element : elements) {

@@ -33,8 +33,8 @@ public final class AirState {
     /** Length of the next step, s; 0 for the shortest. */
     double suggestedStep;
 
-    /** Time until something is about to switch, s. */
-    double foreseen = Double.POSITIVE_INFINITY;
+    /** The pressures at which something will switch. */
+    final Foresight foresight = new Foresight();
 
     private final AirNetwork network;
 
@@ -240,16 +240,25 @@ public final class AirState {
     }
 
     /**
-     * Says that something will switch when a pressure has changed by so much more, so that the next
-     * step ends there and does not pass it by.
+     * Says that something will switch when a pressure reaches a level, so that a step of variable
+     * length ends there and does not pass it by. Holds for the next step.
      *
-     * @param toGo the change still missing, Pa
-     * @param perSecond how fast it changes that way, Pa/s; nothing is foreseen at 0 or less
+     * @param node a volume
+     * @param pascals the level, absolute, Pa
      */
-    public void foresee(double toGo, double perSecond) {
-        if (toGo > 0 && perSecond > 0) {
-            foreseen = Math.min(foreseen, toGo / perSecond);
-        }
+    public void foresee(AirNode node, double pascals) {
+        foresight.add(node.index(), pascals);
+    }
+
+    /**
+     * Says that something will switch when the difference of two pressures reaches a level.
+     *
+     * @param node a volume
+     * @param less the volume whose pressure is subtracted
+     * @param pascals the difference, Pa
+     */
+    public void foresee(AirNode node, AirNode less, double pascals) {
+        foresight.add(node.index(), less.index(), pascals);
     }
 
     /** Makes the next step the shortest, because something was just switched. */
@@ -281,7 +290,7 @@ public final class AirState {
         System.arraycopy(pilot, 0, copy.pilot, 0, pilot.length);
         copy.time = time;
         copy.suggestedStep = suggestedStep;
-        copy.foreseen = foreseen;
+        copy.foresight.copyFrom(foresight);
         if (other != network) {
             copy.settlePressures();
         }
@@ -316,7 +325,7 @@ public final class AirState {
         }
         print.add(time);
         print.add(suggestedStep);
-        print.add(foreseen);
+        print.add(foresight.soonest(this));
         return print.value();
     }
 }

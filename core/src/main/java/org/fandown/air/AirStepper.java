@@ -17,8 +17,11 @@ package org.fandown.air;
 public final class AirStepper {
     private static final int MOST_ROUNDS = 60;
 
+    /** In so many rounds all ways are put right at once, then one at a time. */
+    private static final int ROUNDS_OF_ALL = 3;
+
     /** A difference from what was expected from which on the flows are taken anew, Pa. */
-    private static final double MUCH = 250;
+    private static final double MUCH = 60;
 
     /** The part by which a change counts that was expected, of anything but a reservoir. */
     private static final double CHANGE_COUNTS = 0.1;
@@ -113,26 +116,35 @@ public final class AirStepper {
             double left = until - state.time;
             boolean last = left <= suggested * SAME_MOMENT;
             double step = last ? left : suggested;
-            double foreseen = control.clamp(state.foreseen);
+            double foreseen = control.clamp(state.foresight.soonest(state));
             if (foreseen < step) {
                 step = foreseen;
                 last = false;
             }
             double change = step(state, step, control.refined());
-            while (control.refuses(step, change)) {
+            double instead = instead(state, control, step, change);
+            while (instead < step) {
                 before.restore(state);
-                step = control.shorter(step);
-                suggested = step;
+                suggested = control.refuses(step, change) ? instead : suggested;
+                step = instead;
                 last = false;
                 change = step(state, step, control.refined());
+                instead = instead(state, control, step, change);
             }
             if (last) {
                 state.time = until;
             }
             state.suggestedStep = control.next(step, suggested, change);
-            state.foreseen = Double.POSITIVE_INFINITY;
+            state.foresight.clear();
             valves.after(state, step);
         }
+    }
+
+    /** Returns the length to try instead of a step just done, or the same length if it was good. */
+    private static double instead(AirState state, StepControl control, double step, double change) {
+        return control.refuses(step, change)
+                ? control.shorter(step)
+                : control.before(step, state.foresight.longestSince(state, step));
     }
 
     /** Number of times a system was solved, for measurements. */
@@ -158,10 +170,11 @@ public final class AirStepper {
     private boolean solve(AirState state, double step, boolean refine) {
         laws.prepare(state);
         temperatures.prepare(state);
-        if (expect(state, refine ? step : 0)) {
-            laws.refine(state, expected);
-        }
+        boolean much = expect(state, refine ? step : 0);
         balances.prepare(state, expected, step);
+        if (much) {
+            laws.refine(state, expected, balances, step);
+        }
         modes.guess(expected);
         System.arraycopy(state.pressure, 0, system.pressure, 0, state.pressure.length);
         boolean refined = !refine;
@@ -174,11 +187,11 @@ public final class AirStepper {
             }
             laws.settle(system.pressure);
             boolean settled = balances.review(state, system.pressure);
-            if (!modes.review(system.pressure)) {
+            if (!modes.review(system.pressure, round < ROUNDS_OF_ALL)) {
                 continue;
             }
             if (!refined && surprises()) {
-                laws.refine(state, system.pressure);
+                laws.refine(state, system.pressure, balances, step);
                 refined = true;
             } else if (settled && temperatures.review(state, step)) {
                 return true;

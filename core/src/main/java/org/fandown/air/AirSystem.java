@@ -27,7 +27,7 @@ public final class AirSystem {
     /** Short steps while much changes, long ones while little does. */
     public static final StepControl QUICK =
             new StepControl(
-                    TimeSpan.ofSeconds(0.001), TimeSpan.ofSeconds(0.5), GaugePressure.ofPsi(0.7));
+                    TimeSpan.ofSeconds(0.001), TimeSpan.ofSeconds(2), GaugePressure.ofPsi(0.5));
 
     private final AirPlan plan;
     private final AirSetup setup;

@@ -7,7 +7,7 @@ package org.fandown.air;
  */
 final class DoubleCheck implements Element {
     /** How much higher one side must be to push the shuttle over, Pa. */
-    private static final double MARGIN = 7e3;
+    private static final double MARGIN = 1e3;
 
     private final AirNode first;
     private final AirNode second;
@@ -56,7 +56,6 @@ final class DoubleCheck implements Element {
         boolean atSecond = state.recall(shuttle) > 0;
         state.setOpening(toFirst, atSecond ? 0 : 1);
         state.setOpening(toSecond, atSecond ? 1 : 0);
-        double rising = state.slope(first) - state.slope(second);
-        state.foresee(atSecond ? MARGIN - higher : MARGIN + higher, atSecond ? rising : -rising);
+        state.foresee(first, second, atSecond ? MARGIN : -MARGIN);
     }
 }

@@ -21,10 +21,8 @@ final class EmergencyRelay implements Element {
 
     @Override
     public void update(AirState state, AirControls controls, double seconds) {
-        double above = state.pascals(supply) - trips;
-        double rising = state.slope(supply);
-        state.foresee(Math.abs(above), above > 0 ? -rising : rising);
-        if (above < 0) {
+        state.foresee(supply, trips);
+        if (state.pascals(supply) < trips) {
             state.setCommand(valve, FootValve.WIDE_OPEN);
         } else {
             state.follow(valve, control, -crack);

@@ -125,8 +125,10 @@ final class FlowLaws {
      *
      * @param state the state at the start
      * @param found the pressures at the end
+     * @param balances what the volumes hold
+     * @param step the length of the step, s
      */
-    void refine(AirState state, double[] found) {
+    void refine(AirState state, double[] found, NodeBalances balances, double step) {
         for (int k = 0; k < openCount; k++) {
             int e = open[k];
             int a = ways.from[e];
@@ -143,7 +145,9 @@ final class FlowLaws {
             double atEnd = conductance(e, state, first, second);
             if (began * left > 0) {
                 double atStart = startFlow[e] / left;
-                atEnd += 0.5 * alike(began, left) * (atStart - atEnd);
+                double mean =
+                        alike(began, left) * balances.calm(a, b, gas[e], step * conductance[e]);
+                atEnd += 0.5 * mean * (atStart - atEnd);
             }
             set(e, atEnd, left);
             if (ways.laps[e]) {

@@ -57,20 +57,23 @@ final class FlowModes {
 
     /**
      * Compares how each way was taken to behave with the pressures found and the flows at them, and
-     * puts the first right that differs. One at a time goes round in circles less easily than all.
+     * puts right what differs.
      *
      * @param found the pressures
+     * @param all whether to put all right that differ, which is quick, or the first alone, which
+     *     goes round in circles less easily
      * @return whether all agree
      */
-    boolean review(double[] found) {
-        for (int k = 0; k < laws.valveCount; k++) {
+    boolean review(double[] found, boolean all) {
+        boolean agree = true;
+        for (int k = 0; k < laws.valveCount && (agree || all); k++) {
             int e = laws.valve[k];
             if (differs(e, found)) {
                 mode[e] = corrected(e, found);
-                return false;
+                agree = false;
             }
         }
-        return true;
+        return agree;
     }
 
     private boolean differs(int e, double[] p) {

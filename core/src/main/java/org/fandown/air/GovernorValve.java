@@ -48,12 +48,7 @@ final class GovernorValve implements Element {
                 state.remember(loaded, pumps ? 0 : 1);
             }
         }
-        double rising = state.slope(sensed);
-        if (state.recall(loaded) > 0) {
-            state.foresee(cutOut - pressure, rising);
-        } else {
-            state.foresee(pressure - cutIn, -rising);
-        }
+        state.foresee(sensed, state.recall(loaded) > 0 ? cutOut : cutIn);
     }
 
     private boolean overdue(AirState state, boolean calls, double seconds) {

@@ -68,11 +68,11 @@ final class KnobValve implements Element {
     private void foresee(AirState state) {
         if (state.recall(latched) > 0) {
             for (AirNode node : holding) {
-                state.foresee(state.pascals(node) - trip.pop(), -state.slope(node));
+                state.foresee(node, trip.pop());
             }
         } else {
             for (AirNode node : feeding) {
-                state.foresee(trip.hold() - state.pascals(node), state.slope(node));
+                state.foresee(node, trip.hold());
             }
         }
     }

@@ -34,11 +34,6 @@ final class Latch implements Element {
             state.remember(open, 0);
         }
         state.setOpening(valve, state.recall(open));
-        double rising = state.slope(sensed);
-        if (state.recall(open) > 0) {
-            state.foresee(pressure - shuts, -rising);
-        } else {
-            state.foresee(opens - pressure, rising);
-        }
+        state.foresee(sensed, state.recall(open) > 0 ? shuts : opens);
     }
 }

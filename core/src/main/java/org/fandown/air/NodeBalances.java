@@ -16,6 +16,9 @@ final class NodeBalances {
     /** Two pressures of a chamber that differ by less are taken as equal, Pa. */
     private static final double SAME = 0.1;
 
+    /** From this part of a difference used up in a step on, a mean flow swings. */
+    private static final double SWINGS = 2;
+
     private static final double LOWEST = 1e-3;
 
     private final Nodes nodes;
@@ -73,6 +76,28 @@ final class NodeBalances {
         guess[chamber] = pressure;
         atGuess[chamber] = mass;
         capacity[chamber] = nodes.chambers.growth(nodes.chamber[chamber], pressure) / (Gas.R * t);
+    }
+
+    /**
+     * Returns how far the mean of the flows at the start and the end of a step may count between
+     * two volumes: in full, but between two reservoirs whose difference would be used up within the
+     * step less, lest their pressures swing past each other.
+     *
+     * @param first a volume
+     * @param second the other one
+     * @param temperature of the air that flows, K
+     * @param passed what flows in the step for each pascal of their difference, kg/Pa
+     * @return 0 to 1
+     */
+    double calm(int first, int second, double temperature, double passed) {
+        if (!nodes.thermal[first] || !nodes.thermal[second]) {
+            return 1;
+        }
+        double used =
+                passed
+                        * (share(first, temperature) / capacity[first]
+                                + share(second, temperature) / capacity[second]);
+        return Math.min(1, SWINGS / used);
     }
 
     /** Returns how many times a mass counts that comes into a volume, or leaves it. */

@@ -120,7 +120,7 @@ final class Plumbing {
                         GaugePressure.ofPsi(shutPsi),
                         GaugePressure.ofPsi(openPsi - shutPsi));
         double shut = valve.shut().pascals() + ambient;
-        elements.add((s, c, h) -> s.foresee(shut - s.pascals(a), s.slope(a)));
+        elements.add((s, c, h) -> s.foresee(a, shut));
         return keep(network.protection(name, a, b, valve));
     }
 

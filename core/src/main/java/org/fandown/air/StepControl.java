@@ -73,6 +73,18 @@ public record StepControl(
     }
 
     /**
+     * The length to try instead of a step that passed by a moment at which something switches: so
+     * long that it ends just after that moment.
+     *
+     * @param step the length of the step
+     * @param since how long before its end the moment was
+     */
+    double before(double step, double since) {
+        double least = shortest.seconds();
+        return since > least ? Math.max(least, step - since + 0.5 * least) : step;
+    }
+
+    /**
      * The length after a step.
      *
      * @param step the length just used, perhaps cut short

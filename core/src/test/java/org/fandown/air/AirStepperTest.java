@@ -175,7 +175,7 @@ class AirStepperTest {
                         60,
                         steps,
                         (after, seconds) -> {
-                            after.foresee(threshold - after.pascals(tank), after.slope(tank));
+                            after.foresee(tank, threshold);
                             if (seen[0] == 0 && after.pascals(tank) >= threshold) {
                                 seen[0] = after.pascals(tank);
                             }
@@ -187,9 +187,9 @@ class AirStepperTest {
     @Test
     void refined_steps_are_of_the_second_order_where_nothing_switches() {
         builder.orifice("hole", tank, builder.atmosphere(), HOLE);
-        double two = emptied(0.4);
-        double one = emptied(0.2);
-        double half = emptied(0.1);
+        double two = emptied(0.2);
+        double one = emptied(0.1);
+        double half = emptied(0.05);
 
         assertThat((two - one) / (one - half)).isEqualTo(4, within(0.4));
     }

@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
  * why.
  */
 class AirBitsRegressionTest {
-    private static final long BITS = -273_119_520_381_064_872L;
+    private static final long BITS = -777_719_900_738_045_465L;
 
     @Test
     void an_application_and_release_gives_the_same_bits_everywhere() {
