@@ -2,6 +2,7 @@ package org.fandown.bench;
 
 import java.util.Collection;
 import org.fandown.bench.air.AirTable;
+import org.fandown.bench.trace.TraceTable;
 import org.openjdk.jmh.profile.GCProfiler;
 import org.openjdk.jmh.results.RunResult;
 import org.openjdk.jmh.runner.Runner;
@@ -28,10 +29,12 @@ public final class Main {
                                 new OptionsBuilder()
                                         .parent(options)
                                         .addProfiler(GCProfiler.class)
+                                        .addProfiler(ProcessorTime.class)
                                         .shouldFailOnError(true)
                                         .build())
                         .run();
         System.out.print(new ResultTable(results).text());
         System.out.print(AirTable.of(results));
+        System.out.print(TraceTable.of(results));
     }
 }
