@@ -59,6 +59,15 @@ final class CsvHead {
                 .anyMatch(c -> CsvNames.time(c).isPresent() || CsvNames.find(c).isPresent());
     }
 
+    /** Whether a line names a time and a circuit, so that it is a head wherever it stands. */
+    static boolean isWhole(String text) {
+        List<String> cells = cells(text, separator(text)).stream().map(CsvHead::small).toList();
+        return cells.stream().anyMatch(c -> CsvNames.time(c).isPresent())
+                && cells.stream()
+                        .flatMap(c -> CsvNames.find(c).stream())
+                        .anyMatch(n -> isCircuit(n.channel()));
+    }
+
     /**
      * Reads a head.
      *
@@ -88,9 +97,11 @@ final class CsvHead {
     }
 
     private static boolean isCircuit(@Nullable Column column) {
-        return column != null
-                && (column.name().channel() == Channel.PRIMARY
-                        || column.name().channel() == Channel.SECONDARY);
+        return column != null && isCircuit(column.name().channel());
+    }
+
+    static boolean isCircuit(Channel channel) {
+        return channel == Channel.PRIMARY || channel == Channel.SECONDARY;
     }
 
     char separator() {

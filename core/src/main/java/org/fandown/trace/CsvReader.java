@@ -23,6 +23,11 @@ public final class CsvReader implements LogReader {
     private static final double LEAST = -15;
 
     private static final double MOST = 300;
+
+    /** A trace that lasts for this, s, and never comes so high, psi, may be in another unit. */
+    private static final double A_WHILE = 60;
+
+    private static final double LEAST_DRIVEN = 25;
     private static final double MOST_SECONDS = 1e10;
     private static final byte QUOTE = '"';
     private static final byte[] MARK = {(byte) 0xEF, (byte) 0xBB, (byte) 0xBF};
@@ -37,6 +42,11 @@ public final class CsvReader implements LogReader {
     private final Tally rows = new Tally();
     private final Tally cells = new Tally();
     private final Tally impossible = new Tally();
+    private final Tally before = new Tally();
+    private final Tally cut = new Tally();
+    private String firstLine = "";
+    private boolean ending;
+    private double highest = Double.NEGATIVE_INFINITY;
     private boolean simulated;
     private @Nullable CsvHead head;
     private double[] row = new double[0];
@@ -113,10 +123,19 @@ public final class CsvReader implements LogReader {
      */
     @Override
     public void finish() {
+        ending = true;
         cutter.finish();
+        if (head == null && before.times > 0) {
+            head = CsvHead.of(file, before.first, firstLine);
+        }
+        remark(Remark.Kind.LINES_BEFORE_HEAD, before);
         remark(Remark.Kind.ROWS_LEFT_OUT, rows);
         remark(Remark.Kind.CELLS_LEFT_OUT, cells);
         remark(Remark.Kind.IMPOSSIBLE, impossible);
+        remark(Remark.Kind.CUT_SHORT, cut);
+        if (clock.last() >= A_WHILE && highest >= LEAST && highest < LEAST_DRIVEN) {
+            remarks.accept(new Remark(Remark.Kind.LOW, 0, Double.NaN, highest));
+        }
     }
 
     private void remark(Remark.Kind kind, Tally tally) {
@@ -139,8 +158,7 @@ public final class CsvReader implements LogReader {
                 return;
             }
             if (head == null) {
-                head = CsvHead.of(file, cutter.lines(), text(buffer, from, to));
-                row = new double[head.size()];
+                head(text(buffer, from, to));
             } else {
                 read(head, buffer, from, to);
             }
@@ -150,6 +168,17 @@ public final class CsvReader implements LogReader {
         public void tooLong() {
             rows.add(cutter.lines());
         }
+    }
+
+    /** The first line that holds something is the head; what has one elsewhere has it whole. */
+    private void head(String text) {
+        if (before.times == 0 ? CsvHead.isHead(text) : CsvHead.isWhole(text)) {
+            head = CsvHead.of(file, cutter.lines(), text);
+            row = new double[head.size()];
+            return;
+        }
+        firstLine = before.times == 0 ? text : firstLine;
+        before.add(cutter.lines());
     }
 
     /** A first line as text; what is not ASCII becomes a question mark, a byte order mark goes. */
@@ -189,7 +218,9 @@ public final class CsvReader implements LogReader {
             }
         }
         double seconds = row[columns.time()];
-        if (Double.isNaN(seconds)) {
+        if (ending && index < row.length) {
+            cut.add(cutter.lines());
+        } else if (Double.isNaN(seconds)) {
             rows.add(cutter.lines());
         } else {
             pass(columns, clock.time(seconds, cutter.lines()));
@@ -258,6 +289,8 @@ public final class CsvReader implements LogReader {
             CsvHead.Column second = columns.second(i);
             if (column != null) {
                 if (!Double.isNaN(row[i])) {
+                    boolean circuit = CsvHead.isCircuit(column.name().channel());
+                    highest = circuit ? Math.max(highest, row[i]) : highest;
                     sink.sample(column.name().channel(), time, row[i]);
                 }
                 pair.first(column.name().channel(), row[i]);

@@ -30,6 +30,12 @@ public record Remark(Kind kind, long line, double seconds, double size) {
         CIRCUITS_DISAGREE("two messages or columns differ by %s psi on one circuit"),
         /** The circuits of one message or column look like those of the other exchanged. */
         CIRCUITS_SWAPPED("two messages or columns name the circuits the other way round"),
+        /** Lines that stand before the head of a table. */
+        LINES_BEFORE_HEAD("lines left out before the head of the table: %s, this is the first"),
+        /** The table ends in the middle of a row. */
+        CUT_SHORT("the table ends within this row, which is left out"),
+        /** Pressures too low for a vehicle on which something is tested. */
+        LOW("no pressure of a circuit is above %s psi; check the unit in the head"),
         /** Rows of a table without a time. */
         ROWS_LEFT_OUT("rows left out because their time cannot be read: %s, this is the first"),
         /** Cells of a table that hold no number. */

@@ -1,6 +1,7 @@
 package org.fandown.trace;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -16,7 +17,7 @@ import org.fandown.units.Unit;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Reads a log of either form, told apart by its first line, and keeps what it shows.
+ * Reads a log of either form, told apart by the first line that is of one, and keeps what it shows.
  *
  * <p>Give it the bytes in pieces of any size, then {@link #finish} it. What it keeps does not grow
  * with the length of the log, but for what was recognised, and of that at most {@value #MOST}.
@@ -45,7 +46,8 @@ public final class TraceLog implements LogReader {
     private final Marker marker = new Marker(watch, counts, notes);
     private DoubleSupplier offset = () -> Double.NaN;
     private int headLength;
-    private boolean solid;
+    private int lineStart;
+    private boolean anyLine;
     private @Nullable LogReader reader;
     private @Nullable CsvReader table;
     private double seconds;
@@ -116,9 +118,11 @@ public final class TraceLog implements LogReader {
         while (reader == null && start < to) {
             head[headLength] = buffer[start];
             headLength++;
-            solid |= buffer[start] > ' ' || buffer[start] < 0;
-            if (headLength == HEAD || (solid && isEnd(buffer[start]))) {
-                decide();
+            if (isEnd(buffer[start])) {
+                look();
+            }
+            if (headLength == HEAD && reader == null) {
+                open(false);
             }
             start++;
         }
@@ -134,7 +138,10 @@ public final class TraceLog implements LogReader {
      */
     @Override
     public void finish() {
-        LogReader decided = reader == null ? decide() : reader;
+        if (reader == null) {
+            look();
+        }
+        LogReader decided = reader == null ? open(false) : reader;
         decided.finish();
         watch.finish();
         marker.finish();
@@ -160,12 +167,26 @@ public final class TraceLog implements LogReader {
         return b == '\n' || b == '\r';
     }
 
-    private String firstLine() {
-        return CsvReader.text(head, 0, headLength);
+    /** Decides by the line that ends here, if it is of either form. */
+    private void look() {
+        String text = CsvReader.text(head, lineStart, headLength).strip();
+        if (text.isEmpty()) {
+            lineStart = headLength;
+            return;
+        }
+        int end = isEnd(head[headLength - 1]) ? headLength - 1 : headLength;
+        LineKind kind = new CandumpLine(new CanFrame()).read(head, lineStart, end);
+        if (anyLine ? CsvHead.isWhole(text) : CsvHead.isHead(text)) {
+            open(true);
+        } else if (!kind.isProblem()) {
+            open(false);
+        }
+        anyLine = true;
+        lineStart = headLength;
     }
 
-    private LogReader decide() {
-        if (headLength < HEAD && CsvHead.isHead(firstLine().strip())) {
+    private LogReader open(boolean asTable) {
+        if (asTable) {
             table = new CsvReader(name, this::sample, notes::add);
             table.marks(marker::mark);
             offset = table::offset;
@@ -309,15 +330,32 @@ public final class TraceLog implements LogReader {
             return "the log is empty";
         }
         if (table == null && frames == 0) {
-            Optional<TraceNote> first = notes().stream().findFirst();
-            return "no line can be used of the log's "
-                    + lines()
-                    + first.map(n -> "; " + decapital(n.text())).orElse(".");
+            return isBinary()
+                    ? "this is not text: it begins with bytes that no text has"
+                    : "no line can be used of the log's " + lines() + firstNote();
         }
         return "the log has "
                 + lines()
                 + (table == null ? " lines, " + notes.problems() + " of them damaged," : " lines")
-                + " and no pressure of a brake circuit";
+                + " and no pressure of a brake circuit"
+                + (table == null ? "" : firstNote());
+    }
+
+    private boolean isBinary() {
+        for (int i = 0; i < headLength; i++) {
+            if (head[i] == 0) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private String firstNote() {
+        return notes().stream()
+                .filter(note -> note.line() > 0)
+                .min(Comparator.comparingLong(TraceNote::line))
+                .map(note -> "; " + decapital(note.text()))
+                .orElse("");
     }
 
     private static String decapital(String text) {
@@ -331,6 +369,9 @@ public final class TraceLog implements LogReader {
     }
 
     private String nextStep() {
+        if (table == null && frames == 0 && isBinary()) {
+            return "unpack it, or save it as text in UTF-8";
+        }
         return table == null
                 ? "record the network that carries the groups 65198 (AIR1) or 65274, or name"
                         + " the right file"

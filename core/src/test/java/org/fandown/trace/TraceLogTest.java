@@ -128,4 +128,39 @@ class TraceLogTest {
         assertThat(log.notes()).extracting(TraceNote::kind).containsExactly("too-long");
         assertThat(log.lines()).isEqualTo(2);
     }
+
+    /** Ten million lines of junk of all kinds. */
+    private static void junk(TraceLog log) {
+        String lines = "junk\n\n(0.1) can0 junk\n(9) c 1#\n1,2\n,,,\n#\u0001\u00ff\n;\n  x\n(\n";
+        byte[] piece = lines.repeat(1000).getBytes(StandardCharsets.ISO_8859_1);
+        for (int i = 0; i < 1000; i++) {
+            log.accept(piece, 0, piece.length);
+        }
+    }
+
+    @Test
+    void ten_million_lines_of_junk_are_counted_and_refused() {
+        TraceLog log = new TraceLog("log", CandumpReader.Times.AS_WRITTEN, (c, s, v) -> {});
+        junk(log);
+        log.finish();
+
+        assertThat(log.lines()).isEqualTo(10_000_000);
+        assertThat(log.notes()).hasSizeLessThan(LineKind.values().length);
+        assertThatThrownBy(log::requirePressure)
+                .hasMessageContaining("No line can be used of the log's 10000000; line 1: this");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"(0.0)" + FRAME, "time s,primary psi,x\n0,100,\n"})
+    void ten_million_lines_of_junk_do_not_hide_what_is_good(String good) {
+        TraceLog log = new TraceLog("log", CandumpReader.Times.AS_WRITTEN, (c, s, v) -> {});
+        byte[] bytes = good.getBytes(StandardCharsets.US_ASCII);
+        log.accept(bytes, 0, bytes.length);
+        junk(log);
+        log.finish();
+
+        log.requirePressure();
+        assertThat(log.lines()).isGreaterThan(10_000_000);
+        assertThat(log.notes()).isNotEmpty().hasSizeLessThan(10);
+    }
 }
