@@ -3,14 +3,10 @@ package org.fandown.plot;
 import java.util.ArrayList;
 import java.util.List;
 import org.fandown.plot.Shape.Align;
-import org.fandown.plot.Shape.Label;
 import org.fandown.plot.Shape.Look;
 import org.fandown.plot.Shape.Plate;
 import org.fandown.plot.Shape.Point;
 import org.fandown.plot.Shape.Trail;
-import org.fandown.plot.TraceView.Panel;
-import org.fandown.plot.TraceView.Strip;
-import org.fandown.units.Decimals;
 import org.fandown.units.GaugePressure;
 
 /**
@@ -21,34 +17,25 @@ import org.fandown.units.GaugePressure;
  * and what was done has its number.
  */
 public final class TraceChart {
-    private static final int MOST_TIMES = 8;
-    private static final int MOST_PSI = 7;
-    private static final int MOST_KPA = 5;
-
-    /** A scale shows at least so much, psi: less is noise of any gauge. */
-    private static final double LEAST_SPAN = 4;
-
     /** More points lie on the curve itself: only the first and the last have a dot. */
     private static final int MOST_DOTS = 10;
-
-    private static final double PANEL = 3.4;
-    private static final double BAR = 0.6;
 
     private final TraceView view;
     private final ChartSize size;
     private final double letter;
     private final double left;
     private final double right;
-    private final List<Shape> shapes = new ArrayList<>();
+    private final Canvas canvas;
+    private final PressureScale scale;
     private double y;
     private double floor;
-    private double low;
-    private double high;
 
     private TraceChart(TraceView view, ChartSize size, double top) {
         this.view = view;
         this.size = size;
         letter = size.letter();
+        canvas = new Canvas(letter);
+        scale = PressureScale.of(view);
         left = 3.4 * letter;
         right = size.width() - 3.6 * letter;
         y = top;
@@ -64,49 +51,17 @@ public final class TraceChart {
     public static Drawing of(String title, TraceView view, ChartSize size) {
         TraceChart chart = new TraceChart(view, size, 0);
         chart.lay();
-        return new Drawing(title, size.width(), chart.y, chart.shapes);
+        return new Drawing(title, size.width(), chart.y, chart.canvas.shapes());
     }
 
     private void lay() {
-        scale();
         legend();
         List<Spans.Place> places = Spans.of(view.spans(), this::atTime, letter, left, right);
         brackets(places);
         grid();
         curves();
         figure();
-        y = floor;
-        view.panels().forEach(this::panel);
-        view.strips().forEach(this::strip);
-        timeAxis();
-    }
-
-    private void scale() {
-        double least = Double.POSITIVE_INFINITY;
-        double most = 0;
-        List<Curve> all = new ArrayList<>(view.pressures());
-        all.add(view.figure().curve());
-        for (Curve curve : all) {
-            for (int i = 0; i < curve.size(); i++) {
-                if (view.whole() || isInFocus(curve.time(i))) {
-                    least = Math.min(least, curve.value(i));
-                    most = Math.max(most, curve.value(i));
-                }
-            }
-        }
-        if (view.whole() || least > most) {
-            low = 0;
-            high = Ticks.top(most);
-            return;
-        }
-        double room = Math.max(0, LEAST_SPAN - (most - least)) / 2;
-        double step = Ticks.step(Math.max(LEAST_SPAN, most - least), MOST_PSI);
-        low = Math.max(0, step * Math.floor((least - room) / step));
-        high = step * Math.ceil((most + room) / step);
-    }
-
-    private boolean isInFocus(double seconds) {
-        return seconds >= view.focus().from() && seconds <= view.focus().to();
+        y = new LowerPart(view, canvas, left, right, floor, this::atTime).draw();
     }
 
     private void legend() {
@@ -115,9 +70,9 @@ public final class TraceChart {
         for (int i = 0; i < view.pressures().size(); i++) {
             String name = view.pressures().get(i).name();
             double middle = y - 0.35 * letter;
-            shapes.add(
+            canvas.add(
                     stroke(List.of(new Point(x, middle), new Point(x + 2.6 * letter, middle)), i));
-            text(x + 3.1 * letter, y, name, Align.START, Look.bold(ink(i), letter));
+            canvas.text(x + 3.1 * letter, y, name, Align.START, Look.bold(ink(i), letter));
             x += 3.1 * letter + Wrap.width(name, letter) + 1.4 * letter;
         }
         y += 0.6 * letter;
@@ -132,7 +87,7 @@ public final class TraceChart {
         for (Spans.Place place : places) {
             double from = place.from();
             double to = Math.max(place.to(), from + 1);
-            shapes.add(
+            canvas.add(
                     new Plate(
                             new Point(from, floor - size.height()),
                             to - from,
@@ -148,12 +103,12 @@ public final class TraceChart {
     private void bracket(Spans.Place place, double line) {
         double foot = floor - size.height();
         for (double x : new double[] {place.from(), place.to()}) {
-            shapes.add(
+            canvas.add(
                     new Trail(
                             List.of(new Point(x, line), new Point(x, floor)), Ink.MARK, 0.8, true));
         }
         if (place.to() > place.from()) {
-            shapes.add(
+            canvas.add(
                     Trail.line(
                             new Point(place.from(), line),
                             new Point(place.to(), line),
@@ -163,13 +118,13 @@ public final class TraceChart {
         double width = Spans.width(place, letter);
         double middle = Spans.middle(place, letter, left, right);
         double height = 1.45 * letter;
-        shapes.add(
+        canvas.add(
                 new Plate(
                         new Point(middle - width / 2, Math.min(line, foot) - height),
                         width,
                         height,
                         Ink.MARK));
-        text(
+        canvas.text(
                 middle,
                 Math.min(line, foot) - 0.37 * letter,
                 place.text(),
@@ -178,28 +133,31 @@ public final class TraceChart {
     }
 
     private void grid() {
-        double step = Ticks.step(high - low, MOST_PSI);
-        for (double psi : Ticks.between(low, high, step)) {
+        double step = scale.psiStep();
+        for (double psi : Ticks.between(scale.low(), scale.high(), step)) {
             double at = atPsi(psi);
-            line(left, at, right, at, Ink.GRID, psi == 0 ? 2 : 1);
-            text(left - 0.6 * letter, at + 0.35 * letter, figure(psi, step), Align.END, faint());
+            canvas.line(left, at, right, at, Ink.GRID, psi == 0 ? 2 : 1);
+            canvas.text(
+                    left - 0.6 * letter,
+                    at + 0.35 * letter,
+                    Canvas.figure(psi, step),
+                    Align.END,
+                    canvas.faint());
         }
-        double lowKpa = GaugePressure.ofPsi(low).inKilopascals();
-        double highKpa = GaugePressure.ofPsi(high).inKilopascals();
-        double kpaStep = Ticks.step(highKpa - lowKpa, MOST_KPA);
-        for (double kpa : Ticks.between(lowKpa, highKpa, kpaStep)) {
+        double kpaStep = scale.kpaStep();
+        for (double kpa : Ticks.between(scale.lowKpa(), scale.highKpa(), kpaStep)) {
             double at = atPsi(GaugePressure.ofKilopascals(kpa).inPsi());
-            line(right, at, right + 0.35 * letter, at, Ink.FAINT, 1);
-            text(
+            canvas.line(right, at, right + 0.35 * letter, at, Ink.FAINT, 1);
+            canvas.text(
                     right + 0.6 * letter,
                     at + 0.35 * letter,
-                    figure(kpa, kpaStep),
+                    Canvas.figure(kpa, kpaStep),
                     Align.START,
-                    faint());
+                    canvas.faint());
         }
         double above = floor - size.height() - 0.9 * letter;
-        text(left - 0.6 * letter, above, "psi", Align.END, Look.bold(Ink.FAINT, letter));
-        text(right + 0.6 * letter, above, "kPa", Align.START, Look.bold(Ink.FAINT, letter));
+        canvas.text(left - 0.6 * letter, above, "psi", Align.END, Look.bold(Ink.FAINT, letter));
+        canvas.text(right + 0.6 * letter, above, "kPa", Align.START, Look.bold(Ink.FAINT, letter));
     }
 
     private void curves() {
@@ -216,7 +174,7 @@ public final class TraceChart {
         for (Curve piece : Pieces.of(view.pressures().get(number))) {
             List<Point> points = Thinned.of(piece, this::atTime, this::atAnyPsi);
             for (List<Point> inside : Pieces.between(points, floor - size.height(), floor)) {
-                shapes.add(stroke(inside, number));
+                canvas.add(stroke(inside, number));
             }
         }
     }
@@ -228,7 +186,7 @@ public final class TraceChart {
             points.add(new Point(atTime(curve.time(i)), atPsi(curve.value(i))));
         }
         if (view.figure().joined() && points.size() > 1 && points.size() <= MOST_DOTS) {
-            shapes.add(new Trail(points, Ink.MARK, 1, false));
+            canvas.add(new Trail(points, Ink.MARK, 1, false));
         }
         double dot = 0.5 * letter;
         for (int i = 0; i < points.size(); i++) {
@@ -238,7 +196,7 @@ public final class TraceChart {
             }
             Point at = points.get(i);
             doubt(at, curve.value(i));
-            shapes.add(
+            canvas.add(
                     new Plate(new Point(at.x() - dot / 2, at.y() - dot / 2), dot, dot, Ink.MARK));
         }
     }
@@ -251,76 +209,9 @@ public final class TraceChart {
         double top = atPsi(psi + half);
         double bottom = atPsi(psi - half);
         double arm = 0.4 * letter;
-        line(at.x(), top, at.x(), bottom, Ink.MARK, 1.2);
-        line(at.x() - arm, top, at.x() + arm, top, Ink.MARK, 1.2);
-        line(at.x() - arm, bottom, at.x() + arm, bottom, Ink.MARK, 1.2);
-    }
-
-    private void panel(Panel panel) {
-        double top = y + 1.5 * letter;
-        double base = top + PANEL * letter;
-        double highest = Math.max(1, Math.max(panel.top(), panel.curve().highest()));
-        double step = Ticks.step(highest, 3);
-        double most = step * Math.ceil(highest / step - 1e-9);
-        text(left, top - 0.4 * letter, panel.title(), Align.START, faint());
-        for (double value : new double[] {0, most}) {
-            double at = base - (base - top) * value / most;
-            line(left, at, right, at, Ink.GRID, value == 0 ? 2 : 1);
-            text(left - 0.6 * letter, at + 0.35 * letter, figure(value, step), Align.END, faint());
-        }
-        for (Curve piece : Pieces.of(panel.curve())) {
-            List<Point> points =
-                    Thinned.of(
-                            piece,
-                            this::atTime,
-                            v -> base - (base - top) * Math.max(0, Math.min(1, v / most)));
-            if (points.size() > 1) {
-                shapes.add(new Trail(points, Ink.TEXT, 1.2, false));
-            }
-        }
-        y = base;
-    }
-
-    private void strip(Strip strip) {
-        double top = y + 1.5 * letter;
-        double base = top + BAR * letter;
-        text(left, top - 0.35 * letter, strip.title(), Align.START, faint());
-        line(left, base, right, base, Ink.GRID, 1);
-        for (Curve piece : Pieces.of(strip.curve())) {
-            for (double[] bar : Pieces.on(piece, this::atTime)) {
-                double width = Math.max(1, bar[1] - bar[0]);
-                shapes.add(new Plate(new Point(bar[0], top), width, BAR * letter, Ink.FAINT));
-            }
-        }
-        y = base;
-    }
-
-    private void timeAxis() {
-        double step = Ticks.timeStep(view.to() - view.from(), MOST_TIMES);
-        for (double seconds : Ticks.between(view.from(), view.to(), step)) {
-            double x = atTime(seconds);
-            line(x, y, x, y + 0.35 * letter, Ink.FAINT, 1);
-            text(x, y + 1.5 * letter, ClockText.whole(seconds), Align.MIDDLE, faint());
-        }
-        text(
-                (left + right) / 2,
-                y + 2.8 * letter,
-                "minutes and seconds since the start of the log",
-                Align.MIDDLE,
-                faint());
-        y += 3.2 * letter;
-    }
-
-    private Look faint() {
-        return Look.plain(Ink.FAINT, letter);
-    }
-
-    private void text(double x, double at, String text, Align align, Look look) {
-        shapes.add(new Label(new Point(x, at), text, align, look));
-    }
-
-    private void line(double x1, double y1, double x2, double y2, Ink ink, double width) {
-        shapes.add(Trail.line(new Point(x1, y1), new Point(x2, y2), ink, width));
+        canvas.line(at.x(), top, at.x(), bottom, Ink.MARK, 1.2);
+        canvas.line(at.x() - arm, top, at.x() + arm, top, Ink.MARK, 1.2);
+        canvas.line(at.x() - arm, bottom, at.x() + arm, bottom, Ink.MARK, 1.2);
     }
 
     private Trail stroke(List<Point> points, int curve) {
@@ -343,10 +234,6 @@ public final class TraceChart {
 
     /** Where a pressure stands, which may be outside of the graph. */
     private double atAnyPsi(double psi) {
-        return floor - size.height() * (psi - low) / (high - low);
-    }
-
-    private static String figure(double number, double step) {
-        return Decimals.format(number, step < 1 ? 1 : 0);
+        return floor - size.height() * scale.share(psi);
     }
 }
