@@ -34,6 +34,8 @@ public final class TestDrive {
     };
 
     private static final int PRESSURES = 5;
+    private static final int GAUSS_BITS = 16;
+    private static final double[] GAUSS = gauss();
     private static final List<Fault> FAULTS = List.of(Fault.values());
 
     /** When something truly happened, and at which pressure of the higher circuit. */
@@ -82,6 +84,7 @@ public final class TestDrive {
             Fault fault = FAULTS.get(lot.nextInt(FAULTS.size()));
             double least = fault.size().least();
             double size = least + lot.nextDouble() * (fault.size().most() - least) / 3;
+            size = fault.size().unit().equals("type") ? 2 * Math.floor(size / 2) : size;
             FaultCase drawn = new FaultCase(fault, size, fault.atWheel() ? "2L" : "");
             if (drawn.refusal(vehicle).isEmpty()) {
                 scenario = scenario.with(drawn);
@@ -258,20 +261,38 @@ public final class TestDrive {
     public void record(
             Recorder recorder, boolean withEngine, long seed, NetworkTrace.SampleSink sink) {
         SplittableRandom noise = new SplittableRandom(seed);
-        double next = 0;
-        for (double[] row : rows) {
-            if (row[0] < next - 1e-9) {
+        double end = rows.get(rows.size() - 1)[0];
+        double apart = 1 / recorder.rate();
+        int after = 1;
+        for (double time = rows.get(0)[0] + apart * noise.nextDouble(); time < end; time += apart) {
+            while (rows.get(after)[0] < time) {
+                after++;
+            }
+            sample(sink, time, rows.get(after - 1), rows.get(after), recorder, withEngine, noise);
+        }
+    }
+
+    /** Between two rows pressures run straight, and switches are as in the first. */
+    private static void sample(
+            NetworkTrace.SampleSink sink,
+            double time,
+            double[] before,
+            double[] after,
+            Recorder recorder,
+            boolean withEngine,
+            SplittableRandom noise) {
+        double part = (time - before[0]) / (after[0] - before[0]);
+        for (int i = 0; i < CHANNELS.length; i++) {
+            double value = before[i + 1];
+            boolean skip = CHANNELS[i] == Channel.ENGINE_SPEED && !withEngine;
+            if (skip || Double.isNaN(value)) {
                 continue;
             }
-            next += 1 / recorder.rate();
-            for (int i = 0; i < CHANNELS.length; i++) {
-                boolean skip = CHANNELS[i] == Channel.ENGINE_SPEED && !withEngine;
-                if (!skip && !Double.isNaN(row[i + 1])) {
-                    double value = row[i + 1];
-                    double shown = i < PRESSURES ? shown(value, recorder, noise) : value;
-                    sink.sample(CHANNELS[i], row[0], shown);
-                }
+            if (i < PRESSURES) {
+                double between = value + part * (after[i + 1] - value);
+                value = shown(Double.isNaN(between) ? value : between, recorder, noise);
             }
+            sink.sample(CHANNELS[i], time, value);
         }
     }
 
@@ -280,12 +301,22 @@ public final class TestDrive {
         return recorder.step() * Math.floor(noisy / recorder.step() + 0.5);
     }
 
-    /** A number of the standard normal law: twelve even ones, less six. */
+    /** A number of the standard normal law, of many that were drawn once. */
     private static double gauss(SplittableRandom lot) {
-        double sum = -6;
-        for (int i = 0; i < 12; i++) {
-            sum += lot.nextDouble();
+        return GAUSS[lot.nextInt() >>> (Integer.SIZE - GAUSS_BITS)];
+    }
+
+    /** Numbers of the standard normal law: twelve even ones, less six. */
+    private static double[] gauss() {
+        SplittableRandom lot = new SplittableRandom(12);
+        double[] all = new double[1 << GAUSS_BITS];
+        for (int i = 0; i < all.length; i++) {
+            double sum = -6;
+            for (int j = 0; j < 12; j++) {
+                sum += lot.nextDouble();
+            }
+            all[i] = sum;
         }
-        return sum;
+        return all;
     }
 }

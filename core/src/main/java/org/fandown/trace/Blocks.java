@@ -1,135 +1,165 @@
 package org.fandown.trace;
 
-import org.fandown.units.Num;
+import java.util.Arrays;
 
-/** Readings gathered into short blocks of time: in each, which readings there were how often. */
+/**
+ * Readings gathered into short blocks of time, with how often each block shows which reading.
+ * Readings are in steps of the instrument, times in parts of a window.
+ *
+ * <p>Where few blocks show more than one reading, these tell most: they are cut finer, because the
+ * pressure moves within them, and blocks amid a run of one reading are joined, because they tell
+ * little.
+ */
 final class Blocks {
-    final int readings;
-    private final double[] time;
-    private final double[] value;
-    private final int[] times;
-    private final int size;
-    private final double mid;
-    private final double span;
-    private final double mean;
-    private final double slope;
-    private final double scatter;
+    /** One block in so many is few. */
+    private static final int RARE = 3;
 
-    private Blocks(double[] time, double[] value, int[] times, int size, int readings) {
-        this.time = time;
-        this.value = value;
-        this.times = times;
-        this.size = size;
-        this.readings = readings;
-        double t = 0;
-        double y = 0;
-        for (int i = 0; i < size; i++) {
-            t += times[i] * time[i];
-            y += times[i] * value[i];
+    private static final int FINER = 12;
+    private static final int JOINED = 5;
+
+    final int size;
+    final double[] time;
+    final double[] mean;
+    final int[] readings;
+    private final double[][] values;
+    private final int[][] counts;
+    private final double[] line;
+
+    private Blocks(double[] times, double[] shown, int[] ends) {
+        size = ends.length;
+        time = new double[size];
+        mean = new double[size];
+        readings = new int[size];
+        values = new double[size][];
+        counts = new int[size][];
+        line = new double[size];
+        for (int b = 0; b < size; b++) {
+            gather(b, times, shown, b == 0 ? 0 : ends[b - 1], ends[b]);
         }
-        mid = t / readings;
-        mean = y / readings;
-        double tt = 0;
-        double ty = 0;
-        for (int i = 0; i < size; i++) {
-            tt += times[i] * (time[i] - mid) * (time[i] - mid);
-            ty += times[i] * (time[i] - mid) * (value[i] - mean);
-        }
-        slope = ty / tt;
-        span = time[size - 1] - time[0];
-        double off = 0;
-        for (int i = 0; i < size; i++) {
-            double residual = value[i] - mean - slope * (time[i] - mid);
-            off += times[i] * residual * residual;
-        }
-        scatter = Math.sqrt(off / readings);
     }
 
-    static Blocks of(double[] times, double[] readings, int count, int most) {
-        double[] time = new double[count];
-        double[] value = new double[count];
-        int[] many = new int[count];
-        int size = 0;
+    /**
+     * Gathers readings.
+     *
+     * @param times in parts of the window, rising
+     * @param shown in steps
+     * @param count how many of both count
+     * @param most blocks at the most, before some are cut finer
+     */
+    static Blocks of(double[] times, double[] shown, int count, int most) {
         double length = (times[count - 1] - times[0]) / most;
-        int from = 0;
+        int[] ends = cut(times, 0, count, length);
+        boolean[] mixed = new boolean[ends.length];
+        int many = 0;
+        for (int b = 0; b < ends.length; b++) {
+            mixed[b] = isMixed(shown, b == 0 ? 0 : ends[b - 1] - 1, ends[b]);
+            many += mixed[b] ? 1 : 0;
+        }
+        boolean rare = many * RARE <= ends.length;
+        return new Blocks(times, shown, rare ? recut(times, ends, mixed, length / FINER) : ends);
+    }
+
+    private static int[] cut(double[] times, int first, int count, double length) {
+        int[] ends = new int[count - first];
+        int size = 0;
+        int from = first;
         while (from < count) {
             int to = from + 1;
             while (to < count && times[to] - times[from] < length) {
                 to++;
             }
-            size = gather(times, readings, from, to, time, value, many, size);
+            ends[size] = to;
+            size++;
             from = to;
         }
-        return new Blocks(time, value, many, size, count);
+        return Arrays.copyOf(ends, size);
     }
 
-    /** Each value of a block once, at the mean time of the block. */
-    private static int gather(
-            double[] times,
-            double[] readings,
-            int from,
-            int to,
-            double[] time,
-            double[] value,
-            int[] many,
-            int begun) {
+    private static boolean isMixed(double[] shown, int from, int to) {
+        for (int i = from + 1; i < to; i++) {
+            if (shown[i] != shown[from]) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static int[] recut(double[] times, int[] ends, boolean[] mixed, double length) {
+        int[] all = new int[ends[ends.length - 1]];
+        int size = 0;
+        int joined = 0;
+        for (int b = 0; b < ends.length; b++) {
+            int from = b == 0 ? 0 : ends[b - 1];
+            if (mixed[b]) {
+                for (int end : cut(times, from, ends[b], length)) {
+                    all[size] = end;
+                    size++;
+                }
+                joined = 0;
+            } else if (joined > 1 && joined <= JOINED && b + 1 < ends.length && !mixed[b + 1]) {
+                all[size - 1] = ends[b];
+                joined++;
+            } else {
+                all[size] = ends[b];
+                size++;
+                joined = joined == 0 ? 1 : 2;
+            }
+        }
+        return Arrays.copyOf(all, size);
+    }
+
+    private void gather(int b, double[] times, double[] shown, int from, int to) {
+        double[] value = new double[to - from];
+        int[] many = new int[to - from];
+        int kinds = 0;
+        double sumTime = 0;
         double sum = 0;
         for (int i = from; i < to; i++) {
-            sum += times[i];
-        }
-        int size = begun;
-        for (int i = from; i < to; i++) {
-            int k = begun;
-            while (k < size && value[k] != readings[i]) {
+            sumTime += times[i];
+            sum += shown[i];
+            int k = 0;
+            while (k < kinds && value[k] != shown[i]) {
                 k++;
             }
-            if (k == size) {
-                size++;
-                value[k] = readings[i];
-                time[k] = sum / (to - from);
-            }
+            kinds = Math.max(kinds, k + 1);
+            value[k] = shown[i];
             many[k]++;
         }
-        return size;
+        readings[b] = to - from;
+        time[b] = sumTime / readings[b];
+        mean[b] = sum / readings[b];
+        values[b] = Arrays.copyOf(value, kinds);
+        counts[b] = Arrays.copyOf(many, kinds);
     }
 
-    double slope() {
-        return slope;
-    }
-
-    double mean() {
-        return mean;
-    }
-
-    double span() {
-        return span;
-    }
-
-    double scatter() {
-        return scatter;
-    }
-
-    /** Logarithm of the probability of just these readings. */
-    double logLikelihood(double slope, double level, double step, double sigma, double slip) {
-        double sum = 0;
-        double product = 1;
-        double half = step / 2;
-        for (int i = 0; i < size; i++) {
-            double off = value[i] - level - slope * (time[i] - mid);
-            double p =
-                    NormalTable.below((off + half) / sigma)
-                            - NormalTable.below((off - half) / sigma);
-            double kept = slip + (1 - slip) * Math.max(0, p);
-            if (times[i] == 1) {
-                product *= kept;
-                if (product < 1e-200) {
-                    sum += Num.log(product);
-                    product = 1;
-                }
-            } else {
-                sum += times[i] * Num.log(kept);
-            }
+    /** Takes pressures from now on as above a line. */
+    void above(double level, double fall) {
+        for (int b = 0; b < size; b++) {
+            double now = level + fall * (0.5 - time[b]);
+            mean[b] -= now - line[b];
+            line[b] = now;
         }
-        return sum + Num.log(product);
+    }
+
+    /** Sum of the squares by which the readings of a block are off a pressure. */
+    double squares(int block, double pressure) {
+        double sum = 0;
+        for (int k = 0; k < values[block].length; k++) {
+            double off = values[block][k] - line[block] - pressure;
+            sum += counts[block][k] * off * off;
+        }
+        return sum;
+    }
+
+    /** Logarithm of the probability of the readings of a block at a pressure. */
+    double log(int block, double pressure, StepTable table) {
+        double at = pressure + line[block];
+        double[] value = values[block];
+        int[] many = counts[block];
+        double sum = 0;
+        for (int k = 0; k < value.length; k++) {
+            sum += many[k] * table.log(at - value[k]);
+        }
+        return sum;
     }
 }

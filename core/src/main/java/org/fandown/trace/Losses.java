@@ -32,18 +32,6 @@ final class Losses {
     /** Air that was cooled by an application warms again and gains up to this, psi. */
     private static final double RECOVERY = 2.5;
 
-    /** So what seems lost may be a gain of up to this, psi a second. */
-    private static final double LEAST_LOSS = -2.0 / 60;
-
-    /**
-     * The line is straight, but air that warms or cools in the reservoirs bends the trace: what is
-     * lost from end to end may differ by this, psi a minute, and by this part of it (assumption,
-     * from simulated tests of vehicles drawn by lot).
-     */
-    private static final double DRIFT = 0.3;
-
-    private static final double DRIFT_PART = 0.02;
-
     private static final double MOVING = 1;
     private static final double FINEST = 0.02;
     private static final double MINUTE = 60;
@@ -154,18 +142,15 @@ final class Losses {
             return null;
         }
         Kind kind = applied == null ? Kind.LOSS : applied ? Kind.LOSS_APPLIED : Kind.LOSS_RELEASED;
-        double loss = MINUTE * worse.loss();
-        double drift = DRIFT + DRIFT_PART * Math.abs(loss);
-        double fine = MINUTE * worse.uncertainty();
         return new Recognised(
                 kind,
                 from,
                 to,
-                loss,
-                Math.sqrt(fine * fine + drift * drift / 4),
+                MINUTE * worse.loss(),
+                MINUTE * worse.uncertainty(),
                 List.of(
-                        new Point(from, MINUTE * worse.low() - drift),
-                        new Point(to, MINUTE * worse.high() + drift)),
+                        new Point(from, MINUTE * worse.low()),
+                        new Point(to, MINUTE * worse.high())),
                 engine == null ? Double.NaN : 0,
                 startLevel);
     }
@@ -184,7 +169,8 @@ final class Losses {
         if (count < 3 || times[count - 1] - times[0] < (to - from) / 2) {
             return null;
         }
-        return CoarseLine.fit(times, values, count, Math.max(FINEST, raw.step()), LEAST_LOSS);
+        return LossFit.fit(
+                times, values, count, Math.max(FINEST, raw.step()), from, to, from - start);
     }
 
     void finish() {

@@ -1,6 +1,5 @@
 package org.fandown.trace;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 import org.fandown.trace.Recognised.Kind;
@@ -21,14 +20,27 @@ final class Pumping {
     /** A governor cuts out at this or more, psi. */
     private static final double LEAST_CUT_OUT = 85;
 
-    /** Without a new high for at least this time the pumping has ended, s. */
-    private static final double PLATEAU = 6;
-
-    /** A climb by this much and two steps is waited for, psi. */
-    private static final double AWAITED = 1;
-
     /** The governor of no vehicle cuts in below this, psi. */
     private static final double LEAST_CUT_IN = 65;
+
+    /**
+     * What an application takes the circuits take from the supply reservoir a moment later, and the
+     * governor feels that: so much of the fall is still to come when it cuts in (assumption, from
+     * simulated tests of vehicles drawn by lot).
+     */
+    private static final double CUT_IN_PART = 0.12;
+
+    /** Standard uncertainty of that part. */
+    private static final double CUT_IN_DOUBT = 0.17;
+
+    /** At this or more a safety valve holds the pressure, not a governor, psi. */
+    private static final double MOST_CUT_OUT = 145;
+
+    /** Below this a cut-out must show that nothing holds the pressure any more, psi. */
+    private static final double USUAL_CUT_OUT = 105;
+
+    /** So far it must have sunk then, psi. */
+    private static final double SUNK = 0.6;
 
     /** What is read just after or before an event is the mean of this time, s. */
     private static final double LOOK = 3;
@@ -42,14 +54,11 @@ final class Pumping {
     /** A vehicle faster than this is being driven, km/h. */
     private static final double DRIVEN = 3;
 
-    /** Points of a climb that tell how fast it is now. */
-    private static final int RECENT = 10;
-
     private final Consumer<Recognised> found;
     private final RawWindow primary;
     private final RawWindow secondary;
     private final History history = new History();
-    private final List<Point> climb = new ArrayList<>();
+    private final Climb climb = new Climb();
     private boolean rising;
     private boolean driven;
     private boolean cutOutSeen;
@@ -58,8 +67,6 @@ final class Pumping {
     private double trailer = Double.NaN;
     private double low = Double.POSITIVE_INFINITY;
     private double lowTime;
-    private double high;
-    private double highTime;
     private double last = Double.NaN;
 
     Pumping(Consumer<Recognised> found, RawWindow primary, RawWindow secondary) {
@@ -121,22 +128,19 @@ final class Pumping {
         }
     }
 
-    /** The governor cut in somewhere in the last fall: its middle is said, its width is doubt. */
+    /** The governor cut in near the end of the last fall. */
     private void begin(Moment now, double level) {
         rising = true;
-        high = level;
-        highTime = now.time;
-        climb.clear();
-        climb.add(new Point(lowTime, low));
-        climb.add(new Point(now.time, level));
+        climb.begin(new Point(lowTime, low), now, level);
         double fallen = history.mean(lowTime - PLUNGED, lowTime - PLUNGED + 2, Moment::lower) - low;
         if (cutOutSeen && !(fallen > PLUNGE) && !knobsMoved && low >= LEAST_CUT_IN) {
             double before = history.mean(lowTime - LOOK, lowTime - LOOK / 2, Moment::higher);
             double after = history.mean(lowTime - 0.1, lowTime + 0.1, Moment::higher);
             double fell = Double.isNaN(before) ? 0 : Math.max(0, before - after);
-            double value = after + fell / 2;
+            double value = after + fell * CUT_IN_PART;
             double fine = Math.max(step() / Math.sqrt(12), 0.3);
-            double doubt = Math.sqrt(fine * fine + fell * fell / 12);
+            double wide = fell * CUT_IN_DOUBT;
+            double doubt = Math.sqrt(fine * fine + wide * wide);
             found.accept(
                     Recognised.of(Kind.CUT_IN, lowTime, now.time, value, doubt, rpm(lowTime, now)));
         }
@@ -149,40 +153,33 @@ final class Pumping {
         return Double.isNaN(rpm) ? null : rpm > 100;
     }
 
+    /** Air that is no longer pumped cools and sinks; a valve that blows off or a leak holds it. */
+    private boolean hasSunk(Moment now) {
+        double late = history.mean(now.time - LOOK, now.time, Moment::higher);
+        return late < climb.topMean() - Math.max(SUNK, 0.7 * step());
+    }
+
     private void climbing(Moment now, double level) {
-        if (level > high + Math.max(0.1, step() / 2)) {
-            high = level;
-            highTime = now.time;
-            if (level - climb.get(climb.size() - 1).psi() >= 1) {
-                climb.add(new Point(now.time, level));
-            }
-        } else if (high - level > noticed()) {
-            end(now, false);
-        } else if (now.time - highTime >= plateau()) {
+        climb.add(now, level, step());
+        if (climb.high() - level > noticed()) {
+            end(now, climb.sinksGently(step()));
+        } else if (climb.levelled(now.time, step())
+                && (climb.high() >= USUAL_CUT_OUT || hasSunk(now))) {
             end(now, true);
         }
     }
 
-    /** The slower the climb, the longer a new high may take. */
-    private double plateau() {
-        Point first = climb.get(Math.max(0, climb.size() - RECENT));
-        double rate = (high - first.psi()) / Math.max(1, highTime - first.seconds());
-        return Math.max(PLATEAU, (AWAITED + 2 * step()) / Math.max(rate, 0.01));
-    }
-
     private void end(Moment now, boolean levelled) {
         rising = false;
-        double climbed = high - climb.get(0).psi();
-        if (climbed >= BUILD_UP) {
+        if (climb.height() >= BUILD_UP) {
             found.accept(buildUp());
         }
-        boolean runs = !Boolean.FALSE.equals(turns(highTime, now.time));
-        if (levelled && runs && high >= LEAST_CUT_OUT && climbed > noticed()) {
-            double value = history.mean(highTime, highTime + LOOK, Moment::higher);
+        double from = climb.highTime();
+        boolean runs = !Boolean.FALSE.equals(turns(from, now.time));
+        if (levelled && runs && isGoverned()) {
             double doubt = Math.max(step() / Math.sqrt(12), 0.3);
-            found.accept(
-                    Recognised.of(
-                            Kind.CUT_OUT, highTime, now.time, value, doubt, rpm(highTime, now)));
+            double value = climb.topMean();
+            found.accept(Recognised.of(Kind.CUT_OUT, from, now.time, value, doubt, rpm(from, now)));
             cutOutSeen = true;
             knobsMoved = false;
         }
@@ -190,19 +187,34 @@ final class Pumping {
         lowTime = now.time;
     }
 
+    private boolean isGoverned() {
+        return climb.high() >= LEAST_CUT_OUT
+                && climb.high() < MOST_CUT_OUT
+                && climb.height() > noticed()
+                && climb.isAbrupt(step());
+    }
+
     private double rpm(double from, Moment to) {
         return history.mean(from, to.time, m -> m.get(Channel.ENGINE_SPEED));
     }
 
     private Recognised buildUp() {
-        Point first = climb.get(0);
-        double rpm = history.mean(first.seconds(), highTime, m -> m.get(Channel.ENGINE_SPEED));
+        Point first = climb.foot();
+        double to = climb.highTime();
+        double rpm = history.mean(first.seconds(), to, m -> m.get(Channel.ENGINE_SPEED));
         return new Recognised(
-                Kind.BUILD_UP, first.seconds(), highTime, 0, 0, climb, rpm, first.psi());
+                Kind.BUILD_UP,
+                first.seconds(),
+                to,
+                0,
+                0,
+                List.copyOf(climb.points()),
+                rpm,
+                first.psi());
     }
 
     void finish() {
-        if (rising && high - climb.get(0).psi() >= BUILD_UP && last > highTime - 1) {
+        if (rising && climb.height() >= BUILD_UP && last > climb.highTime() - 1) {
             found.accept(buildUp());
         }
     }
