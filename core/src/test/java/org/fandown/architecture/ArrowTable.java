@@ -35,7 +35,7 @@ final class ArrowTable {
             trace     : units document check evidence
             judgement : units check vehicle rulebook evidence
             plot      : units
-            procedure : units check vehicle rulebook
+            procedure : units document check vehicle rulebook
             practice  : units document check vehicle air braking evidence
             referee   : units document check vehicle rulebook braking evidence trace judgement \
             procedure practice

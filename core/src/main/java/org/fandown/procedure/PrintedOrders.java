@@ -1,0 +1,48 @@
+package org.fandown.procedure;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.fandown.check.Check;
+
+/** Orders that hold whatever the steps need. */
+final class PrintedOrders {
+    private PrintedOrders() {}
+
+    static List<Precedence> precedences(StepSet set) {
+        List<Precedence> list = new ArrayList<>();
+        look(set, list);
+        if (set.scope() == Scope.THOROUGH) {
+            GoodPractice.KINDS.forEach(kind -> inTurn(set, kind, list));
+        }
+        return list;
+    }
+
+    /** Checks of one kind come in the order of the trade. */
+    private static void inTurn(StepSet set, List<Check> kind, List<Precedence> list) {
+        Check last = null;
+        for (Check check : kind) {
+            boolean there = set.checks().stream().anyMatch(step -> step.check() == check);
+            if (there && last != null) {
+                list.add(new Precedence(last, check, "checks of one kind are made in turn", ""));
+            }
+            last = there ? check : last;
+        }
+    }
+
+    /** What looks unsound is not driven. */
+    private static void look(StepSet set, List<Precedence> list) {
+        for (CheckStep step : set.checks()) {
+            boolean rolls =
+                    step.needs().stream()
+                            .anyMatch(n -> n.aspect() == Aspect.CHOCKS && n.most() == 0);
+            if (rolls) {
+                list.add(
+                        new Precedence(
+                                Check.WALK_ROUND,
+                                step.check(),
+                                "nobody moves a vehicle that has not been looked over",
+                                ""));
+            }
+        }
+    }
+}
