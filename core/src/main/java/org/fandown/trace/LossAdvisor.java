@@ -21,11 +21,11 @@ import org.fandown.units.Num;
  */
 public final class LossAdvisor {
     /**
-     * The first look is this long after the circuits have settled, s; then each 1.2 times later.
+     * The first look is this long after the circuits have settled, s; then each 1.3 times later.
      */
     private static final double FIRST = 10;
 
-    private static final double GROWTH = 1.2;
+    private static final double GROWTH = 1.3;
 
     /** A loss is not measured over more than this, s. */
     private static final double LONGEST = 300;
@@ -42,6 +42,12 @@ public final class LossAdvisor {
     /** Pressure that a leak slows in proportion to, psi absolute: the least of a test, roughly. */
     private static final double ABSOLUTE = 100;
 
+    /**
+     * While no pressure has changed nothing tells the step of the gauge; then it may be as coarse
+     * as a network tells it, psi.
+     */
+    private static final double UNSEEN_STEP = 1.16;
+
     private static final double MINUTE = 60;
 
     private final List<LossLimit> limits;
@@ -52,6 +58,7 @@ public final class LossAdvisor {
     private final boolean[] timeSaid;
     private double next = FIRST;
     private double before;
+    private double unseenStep = UNSEEN_STEP;
 
     /**
      * Makes an advisor.
@@ -88,14 +95,15 @@ public final class LossAdvisor {
             forget();
         }
         before = open;
-        if (open < next || open > LONGEST || limits.isEmpty()) {
+        if (open < next || open > LONGEST) {
             return;
         }
-        Recognised soFar = watch.lossSoFar();
         next = Math.max(open, next) * GROWTH;
+        Recognised soFar = isLimited(watch.lossKind()) ? watch.lossSoFar() : null;
         if (soFar == null) {
             return;
         }
+        unseenStep = watch.step() > 0 ? 0 : UNSEEN_STEP;
         double held = open + Losses.SETTLE;
         for (int i = 0; i < limits.size(); i++) {
             LossLimit limit = limits.get(i);
@@ -132,12 +140,13 @@ public final class LossAdvisor {
     }
 
     /** Standard uncertainty of what the time asked for shows, seen from another time. */
-    private static double doubt(LossLimit limit, Recognised loss, double held) {
+    private double doubt(LossLimit limit, Recognised loss, double held) {
         double air = WARMING * (warming(held) - warming(limit.asked()));
         double half = (limit.asked() - held) / MINUTE / 2;
         double slowing = loss.value() * loss.value() * half / ABSOLUTE;
+        double unseen = MINUTE * unseenStep / Math.sqrt(3) / (held - Losses.SETTLE);
         double own = loss.uncertainty();
-        return Math.sqrt(own * own + air * air + slowing * slowing);
+        return Math.sqrt(own * own + air * air + slowing * slowing + unseen * unseen);
     }
 
     /**
@@ -176,6 +185,15 @@ public final class LossAdvisor {
         if (isLoss(loss.kind())) {
             forget();
         }
+    }
+
+    private boolean isLimited(Kind kind) {
+        for (LossLimit limit : limits) {
+            if (isOf(limit.check(), kind)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static boolean isLoss(Kind kind) {

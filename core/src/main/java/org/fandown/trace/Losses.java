@@ -117,6 +117,11 @@ final class Losses {
         }
     }
 
+    /** Which loss a stretch shows, as far as the pedal is known. */
+    Kind kind() {
+        return applied == null ? Kind.LOSS : applied ? Kind.LOSS_APPLIED : Kind.LOSS_RELEASED;
+    }
+
     /** How long the stretch that is still open has been going on after it settled, s; 0 if none. */
     double open() {
         return Double.isNaN(start) ? 0 : Math.max(0, last - start - SETTLE);
@@ -141,9 +146,8 @@ final class Losses {
         if (worse == null) {
             return null;
         }
-        Kind kind = applied == null ? Kind.LOSS : applied ? Kind.LOSS_APPLIED : Kind.LOSS_RELEASED;
         return new Recognised(
-                kind,
+                kind(),
                 from,
                 to,
                 MINUTE * worse.loss(),

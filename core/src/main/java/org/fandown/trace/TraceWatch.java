@@ -95,6 +95,11 @@ public final class TraceWatch {
         return losses.open();
     }
 
+    /** Returns which loss it is that is going on, as far as the pedal is known. */
+    Recognised.Kind lossKind() {
+        return losses.kind();
+    }
+
     /**
      * Returns what an air loss that is still going on shows so far; null if there is none, or it is
      * too short to tell. This takes some work, so ask seldom.

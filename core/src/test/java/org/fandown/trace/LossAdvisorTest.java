@@ -87,6 +87,15 @@ class LossAdvisorTest {
     }
 
     @Test
+    void pressure_that_never_changed_may_hide_a_step_of_the_gauge() {
+        List<LossAdvice> said = fall(0, 3, 90, 1);
+
+        assertThat(said.get(0).state()).isEqualTo(State.UNDECIDED);
+        assertThat(last(said).state()).isEqualTo(State.WITHIN);
+        assertThat(last(said).decidedAfter()).isGreaterThan(45);
+    }
+
+    @Test
     void loss_without_a_pedal_is_held_against_no_limit() {
         LossAdvisor advisor =
                 new LossAdvisor(

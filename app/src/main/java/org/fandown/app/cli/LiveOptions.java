@@ -21,11 +21,10 @@ final class LiveOptions {
 
     @Option(
             names = "--follow",
-            description = {
-                "go on reading while the log grows, and say at once what is recognised, what is",
-                "missing and when a loss test is decided; ends at Ctrl-C, or at the end of standard"
-                        + " input"
-            })
+            description =
+                    "go on reading while the log grows, and say at once what is recognised, what is"
+                            + " missing and when an air loss is decided; ends at Ctrl-C, or at the"
+                            + " end of standard input")
     private boolean follow;
 
     @Option(
@@ -44,11 +43,10 @@ final class LiveOptions {
     @Option(
             names = "--marks",
             paramLabel = "FILE",
-            description = {
-                "what a person saw and did that no signal tells (YAML or JSON, see"
-                        + " docs/formats.md);",
-                "with --follow, - takes words typed while the log grows, such as low-air-warning"
-            })
+            description =
+                    "what a person saw and did that no signal tells (YAML or JSON, see"
+                            + " docs/formats.md); with --follow, - takes words typed while the log"
+                            + " grows, such as low-air-warning")
     private @Nullable String marks;
 
     boolean follow() {

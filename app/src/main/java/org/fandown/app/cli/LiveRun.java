@@ -235,6 +235,7 @@ final class LiveRun {
 
     /** Says what a sequential test says of a loss that is being measured. */
     void advice(LossAdvice advice) {
+        news();
         String text = advice.ended() ? LossWords.ended(advice) : LossWords.running(advice);
         voice.say(
                 advice.ended() ? "loss-test-ended" : "loss-test",
