@@ -26,6 +26,9 @@ public final class CandumpReader implements LogReader {
     /** Longer than a CAN XL message in its longest form. */
     private static final int LONGEST = 8000;
 
+    /** No two lines of a log are further apart, ns. */
+    private static final long DAY = 86_400_000_000_000L;
+
     private final FrameListener listener;
     private final Times times;
     private final CanFrame frame = new CanFrame();
@@ -80,6 +83,10 @@ public final class CandumpReader implements LogReader {
     private void read(byte[] buffer, int from, int to) {
         LineKind kind = parser.read(buffer, from, to);
         if (times == Times.SINCE_LAST && frame.timed) {
+            if (frame.nanos > DAY || clock > Long.MAX_VALUE - 2 * DAY) {
+                listener.skipped(cutter.lines(), LineKind.NOT_SINCE_LAST);
+                return;
+            }
             clock += frame.nanos;
             frame.nanos = clock;
         }

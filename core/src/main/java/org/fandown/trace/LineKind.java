@@ -33,6 +33,12 @@ public enum LineKind {
             true,
             "this is not a line of a candump log; allowed: '(0.1) can0 18FEAE31#FFFF6E6E' or"
                     + " '(0.1)  can0  18FEAE31   [4]  FF FF 6E 6E'"),
+    /** Said to come more than a day after the line before. */
+    NOT_SINCE_LAST(
+            true,
+            "the time is said to be that since the line before, but is more than a day; allowed: up"
+                    + " to 86,400 s. If the log has times of one clock, read it without"
+                    + " --delta-times"),
     /** Longer than any message. */
     TOO_LONG(true, "the line is longer than any message; allowed: 8000 bytes");
 

@@ -136,6 +136,17 @@ class CandumpReaderTest {
     }
 
     @Test
+    void a_time_of_a_clock_is_none_since_the_line_before() {
+        Heard heard =
+                Heard.of(
+                        "(1795623227.25) c 123#00\n(0.5) c 123#\n(86400.1) c 123#\n(86400.0) c 123#\n",
+                        Times.SINCE_LAST);
+
+        assertThat(heard.others).containsExactly("1 NOT_SINCE_LAST", "3 NOT_SINCE_LAST");
+        assertThat(heard.frames).containsExactly("2 500000000 123", "4 86400500000000 123");
+    }
+
+    @Test
     void a_line_longer_than_any_message_is_left_out_and_the_next_one_read() {
         String log = "(0.5) " + "x".repeat(9000) + " 123#00\n(0.5) can0 18FEAE31#FFFF6E6E\n";
         byte[] bytes = log.getBytes(StandardCharsets.US_ASCII);
