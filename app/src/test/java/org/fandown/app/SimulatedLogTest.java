@@ -46,7 +46,8 @@ class SimulatedLogTest {
         assertThat(run.exit()).isEqualTo(3);
         assertThat(run.out())
                 .contains("Simulated: the log says that it comes from a practice truck.")
-                .containsSubsequence("SIMULATED: NOT PROVEN\n", NOT_REAL, "Tractor 7");
+                .containsSubsequence("SIMULATED: NOT PROVEN\n", NOT_REAL, "Tractor 7")
+                .doesNotContain("Valid until", "Keep until");
         assertThat(judge(LOG, "--json").out())
                 .containsPattern("(?s)judgement.*\"simulated\": true");
     }

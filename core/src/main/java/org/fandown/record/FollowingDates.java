@@ -22,8 +22,11 @@ public final class FollowingDates {
      */
     public record Following(TermSense sense, OffsetDateTime until, Ruling ruling) {}
 
-    /** The dates, in the order of the rules. */
+    /** The dates, in the order of the rules; none of practice on a simulated vehicle. */
     public static List<Following> of(Judgement judgement) {
+        if (judgement.inspection().simulated()) {
+            return List.of();
+        }
         List<Following> dates = new ArrayList<>();
         for (Ruling ruling : judgement.rules().rulings()) {
             if (ruling.limit() instanceof Limit.Duty duty && isDue(ruling)) {
