@@ -38,22 +38,27 @@ final class Mender {
     private Optional<Mend> best(Order order, Violation violation, List<Trial> trials, int before) {
         Mend best = null;
         int time = 0;
+        boolean end = violation.number() > order.steps().size();
         for (Trial trial : trials) {
+            if (trial.steps().isEmpty()) {
+                continue;
+            }
             Order changed = order.with(trial.steps());
             List<PlannedStep> clock = examiner.onTheClock(changed);
             List<Violation> left = examiner.violations(clock);
-            int end = clock.get(clock.size() - 1).end();
+            int finish = clock.get(clock.size() - 1).end();
+            int most = end ? before : steps(order, examiner.violations(examiner.onTheClock(order)));
             boolean mends =
-                    left.size() < before
+                    (end ? left.size() : steps(changed, left)) < most
                             && !holds(left, order, changed, violation)
-                            && !adds(left, order, changed);
+                            && !adds(left, order, changed, end);
             boolean better =
                     best == null
                             || left.size() < best.left()
-                            || (left.size() == best.left() && end < time);
+                            || (left.size() == best.left() && finish < time);
             if (mends && better) {
                 best = new Mend(trial.text(), changed, left.size());
-                time = end;
+                time = finish;
             }
         }
         return Optional.ofNullable(best);
@@ -76,11 +81,20 @@ final class Mender {
         return false;
     }
 
-    /** Whether something is wrong that was not before. */
-    private boolean adds(List<Violation> left, Order before, Order after) {
+    /** How many violations are at steps, not at the end. */
+    private static int steps(Order order, List<Violation> violations) {
+        int count = 0;
+        for (Violation violation : violations) {
+            count += violation.number() <= order.steps().size() ? 1 : 0;
+        }
+        return count;
+    }
+
+    /** Whether something is wrong that was not before; what is left at the end does not count. */
+    private boolean adds(List<Violation> left, Order before, Order after, boolean end) {
         List<Violation> old = examiner.violations(examiner.onTheClock(before));
         for (Violation violation : left) {
-            boolean known = false;
+            boolean known = !end && violation.number() > after.steps().size();
             for (Violation other : old) {
                 known |=
                         other.need().equals(violation.need())
@@ -175,13 +189,12 @@ final class Mender {
     }
 
     private static void removals(Order order, Violation violation, List<Trial> trials) {
-        for (int number : new int[] {violation.culprit(), violation.number()}) {
-            boolean there = number > 0 && number <= order.steps().size();
-            if (there && order.steps().get(number - 1) instanceof WorkStep work) {
-                List<Step> steps = new ArrayList<>(order.steps());
-                steps.remove(number - 1);
-                trials.add(new Trial("Leave out step " + number + ", " + work.text() + ".", steps));
-            }
+        int number = violation.culprit();
+        boolean there = number > 0 && number <= order.steps().size();
+        if (there && order.steps().get(number - 1) instanceof WorkStep work) {
+            List<Step> steps = new ArrayList<>(order.steps());
+            steps.remove(number - 1);
+            trials.add(new Trial("Leave out step " + number + ", " + work.text() + ".", steps));
         }
     }
 

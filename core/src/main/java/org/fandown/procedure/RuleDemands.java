@@ -46,12 +46,18 @@ final class RuleDemands {
             case ENGINE -> need(Aspect.ENGINE, first.equals("off") ? 0 : 1, why);
             case KEY -> need(Aspect.KEY, first.equals("on") ? 1 : 0, why);
             case PARKING_BRAKE -> need(Aspect.PARKING, first.equals("released") ? 1 : 0, why);
-            case WHEELS -> need(Aspect.CHOCKS, first.equals("chocked") ? 1 : 0, why);
+            case WHEELS -> chocks(first.equals("chocked"), why);
             case TRAILER_SUPPLY -> towing(Aspect.TRAILER_SUPPLY, first.equals("open") ? 1 : 0, why);
             case TRAILER -> towing(Aspect.TRAILER_AIR, first.equals("charged") ? 1 : 0, why);
             case TRAILER_LINES -> towing(Aspect.LINES, lines(first), why);
             default -> Optional.empty();
         };
+    }
+
+    private static Optional<Need> chocks(boolean chocked, String why) {
+        return chocked
+                ? Optional.of(Need.is(Aspect.CHOCKS, 1, Weight.SAFETY, why))
+                : need(Aspect.CHOCKS, 0, why);
     }
 
     private Optional<Need> towing(Aspect aspect, int value, String why) {

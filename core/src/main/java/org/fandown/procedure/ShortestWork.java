@@ -17,6 +17,7 @@ final class ShortestWork {
 
     /** The works, empty if no way of at most so many works leads there. */
     List<WorkStep> to(Situation from, List<Need> needs, int most) {
+        List<WorkStep> useful = new Useful(course.durations(), works, from, needs).works();
         Map<Situation, List<WorkStep>> level = new LinkedHashMap<>();
         Map<Situation, Boolean> seen = new LinkedHashMap<>();
         level.put(from, List.of());
@@ -24,7 +25,7 @@ final class ShortestWork {
         for (int count = 0; count < most; count++) {
             Map<Situation, List<WorkStep>> next = new LinkedHashMap<>();
             for (Map.Entry<Situation, List<WorkStep>> entry : level.entrySet()) {
-                goOn(entry.getKey(), entry.getValue(), seen, next);
+                goOn(entry.getKey(), entry.getValue(), useful, seen, next);
             }
             for (Map.Entry<Situation, List<WorkStep>> entry : next.entrySet()) {
                 if (Moves.allMet(needs, entry.getKey())) {
@@ -36,24 +37,16 @@ final class ShortestWork {
         return List.of();
     }
 
-    /** Whether a work does more than pass time. */
-    private static boolean moves(WorkStep work, Situation now, Course.Outcome outcome) {
-        if (work.work().amount() != Work.Amount.NONE) {
-            return true;
-        }
-        Situation after = outcome.after();
-        return !after.with(Aspect.PRESSURE, now.psi()).at(now.spot()).equals(now);
-    }
-
     private void goOn(
             Situation now,
             List<WorkStep> way,
+            List<WorkStep> useful,
             Map<Situation, Boolean> seen,
             Map<Situation, List<WorkStep>> next) {
-        for (WorkStep work : works) {
+        for (WorkStep work : useful) {
             if (Moves.allMet(work.needs(), now)) {
                 Course.Outcome outcome = course.take(now, work);
-                boolean fresh = outcome.all() < Durations.NEVER && moves(work, now, outcome);
+                boolean fresh = outcome.all() < Durations.NEVER;
                 if (fresh && seen.putIfAbsent(outcome.after(), true) == null) {
                     List<WorkStep> longer = new ArrayList<>(way);
                     longer.add(work);

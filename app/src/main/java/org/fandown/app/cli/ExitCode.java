@@ -10,6 +10,9 @@ public final class ExitCode {
     /** The vehicle is not fit to move. */
     public static final int NOT_FIT_TO_MOVE = 1;
 
+    /** The order of work that was examined is not sound. */
+    public static final int NOT_SOUND = 1;
+
     /** Nothing was judged: bad usage, bad input, or a failure of the program itself. */
     public static final int REFUSED = 2;
 

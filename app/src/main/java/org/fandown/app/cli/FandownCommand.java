@@ -20,6 +20,7 @@ import picocli.CommandLine.Spec;
         subcommands = {
             JudgeCommand.class,
             RulesCommand.class,
+            PlanCommand.class,
             DriveCommand.class,
             TraceCommand.class
         })

@@ -19,6 +19,9 @@ final class Press {
         NoSystemFonts.use();
     }
 
+    /** Makes the library ready: it is when this class is. */
+    static void prepare() {}
+
     private final ReportContent content;
     private final Fonts fonts;
 
