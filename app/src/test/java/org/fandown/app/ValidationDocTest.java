@@ -27,6 +27,15 @@ class ValidationDocTest {
             List.of(
                     Path.of("../core/src/test/java/org/fandown/reference"),
                     Path.of("src/test/java/org/fandown/reference"));
+    private static final Path TRACE_TABLE =
+            Path.of("../core/src/test/resources/org/fandown/property/trace/table.md");
+    private static final String TRACES =
+            "Whole tests in the cab of simulated vehicles, sound or with up to two faults, recorded"
+                    + " by instruments of several steps, rates and noises. Right is what truly"
+                    + " happened in the simulation; a loss is that of the worse circuit over its"
+                    + " window ([model.md](model.md#losses-from-a-trace)). Written by"
+                    + " `TraceRecognitionPropertyTest`, whose comment has the command; a smaller"
+                    + " count is part of all tests.";
     private static final String OPENING = "@Source(";
     private static final Pattern METHOD = Pattern.compile("\\bvoid\\s+(\\w+)\\(");
     private static final String LITERAL = "(?:\"(?:[^\"\\\\]|\\\\.)*\"[\\s+]*)+";
@@ -72,6 +81,8 @@ class ValidationDocTest {
         for (String row : rows()) {
             page.append(row).append('\n');
         }
+        page.append("\n## Tests recognised in traces\n\n");
+        page.append(TRACES).append("\n\n").append(Files.readString(TRACE_TABLE));
         return page.toString();
     }
 

@@ -28,6 +28,10 @@ final class Cloud {
     private static final double WIDE = 2.5;
 
     private static final double WIDER = 1.2;
+
+    /** Each round cuts the tails a little: the interval is widened by this part for each. */
+    private static final double CUT_TAILS = 0.008;
+
     private static final double LEAST_VARIANCE = 1e-10;
     private static final double TAIL = 0.025;
 
@@ -70,7 +74,9 @@ final class Cloud {
     /** Searches, and says what is known of one number: mean, standard deviation, interval. */
     Slope search(int wanted) {
         double telling = draw(0);
-        for (int round = 1; round < ROUNDS && telling < ENOUGH; round++) {
+        int round = 0;
+        while (telling < ENOUGH && round < ROUNDS - 1) {
+            round++;
             weights.flatten(FLATTENED);
             adapt();
             telling = draw(round);
@@ -78,15 +84,11 @@ final class Cloud {
         double[] value = number[wanted];
         double center = weights.mean(value);
         double deviation = Math.sqrt(weights.covariance(value, center, value, center));
-        if (telling < FEW) {
-            double wide = WIDE * deviation;
-            return new Slope(center, deviation, center - wide, center + wide);
-        }
-        return new Slope(
-                center,
-                deviation,
-                weights.quantile(value, TAIL),
-                weights.quantile(value, 1 - TAIL));
+        boolean few = telling < FEW;
+        double below = few ? WIDE * deviation : center - weights.quantile(value, TAIL);
+        double above = few ? WIDE * deviation : weights.quantile(value, 1 - TAIL) - center;
+        double wider = 1 + CUT_TAILS * round;
+        return new Slope(center, deviation, center - wider * below, center + wider * above);
     }
 
     private double draw(int round) {

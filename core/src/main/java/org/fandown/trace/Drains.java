@@ -10,6 +10,13 @@ final class Drains {
     private static final double EMPTY = 10;
     private static final double DOUBT = 0.5;
 
+    /** A reservoir that takes longer leaks, s; nobody opened its drain. */
+    private static final double LONGEST = 120;
+
+    /** A fall as slow as this is a leak, psi a second: what comes after it counts. */
+    private static final double LEAK = 0.2;
+
+    private final BrakeState brakes = new BrakeState();
     private final Consumer<Recognised> found;
     private double fullTime = Double.NaN;
     private double circuits = Double.NaN;
@@ -20,16 +27,23 @@ final class Drains {
     }
 
     void moment(Moment now) {
+        brakes.changed(now);
+        if (Boolean.TRUE.equals(brakes.applied())) {
+            finish();
+        }
         if (!now.has(Channel.SUPPLY) || Double.isNaN(now.lower())) {
             return;
         }
         double supply = now.get(Channel.SUPPLY);
         if (supply >= FULL) {
-            if (!(supply < lastHigh - 1) || Double.isNaN(fullTime)) {
+            double slow = 1 + LEAK * (now.time - fullTime);
+            if (!(supply < lastHigh - slow)) {
                 fullTime = now.time;
                 circuits = now.lower();
                 lastHigh = supply;
             }
+        } else if (now.time - fullTime > LONGEST) {
+            finish();
         } else if (supply <= EMPTY && !Double.isNaN(fullTime)) {
             double lost = circuits - now.lower();
             found.accept(
@@ -42,13 +56,13 @@ final class Drains {
                             List.of(),
                             now.get(Channel.ENGINE_SPEED),
                             circuits));
-            fullTime = Double.NaN;
-            lastHigh = Double.NaN;
+            finish();
         }
     }
 
-    /** Nothing is open at the end: a reservoir that was not emptied shows nothing. */
+    /** Nothing is open from here on: a reservoir that was not emptied shows nothing. */
     void finish() {
         fullTime = Double.NaN;
+        lastHigh = Double.NaN;
     }
 }

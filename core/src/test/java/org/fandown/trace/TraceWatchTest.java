@@ -104,6 +104,24 @@ class TraceWatchTest {
         assertThat(drained(0.5)).isEqualTo(false);
     }
 
+    /** A supply reservoir that leaks, or is emptied by braking, tests no check valve. */
+    @ParameterizedTest
+    @CsvSource({"0.3, 0, 0", "4, 1, 0", "4, 0, 1"})
+    void a_supply_reservoir_that_empties_otherwise_is_no_test(
+            double perSecond, int braked, int drained) {
+        List<Recognised> found = new ArrayList<>();
+        TraceWatch watch = new TraceWatch(found::add);
+        for (int t = 0; t < 400; t++) {
+            watch.sample(Channel.PRIMARY, t, 100);
+            watch.sample(Channel.SECONDARY, t, 100);
+            watch.sample(Channel.SUPPLY, t, Math.max(0, 110 - perSecond * Math.max(0, t - 10)));
+            watch.sample(Channel.BRAKE_SWITCH, t, t % 8 == 0 ? braked : 0);
+        }
+        watch.finish();
+
+        assertThat(found.stream().filter(f -> f.kind() == Kind.SUPPLY_DRAINED)).hasSize(drained);
+    }
+
     private static boolean drained(double falling) {
         List<Recognised> found = new ArrayList<>();
         TraceWatch watch = new TraceWatch(found::add);

@@ -19,7 +19,7 @@ import org.junit.jupiter.api.Test;
  * of several steps, rates and noises: what is recognised is compared with what truly happened.
  *
  * <p>As part of all tests few vehicles and six recorders are tried. All recorders, with 500
- * vehicles, write the table for docs/validation.md (some 10 minutes of two processors): {@code mvn
+ * vehicles, write the table for docs/validation.md (some 5 minutes of two processors): {@code mvn
  * -pl core test -Dtest=TraceRecognitionPropertyTest -Dfandown.trace.vehicles=500
  * -Dfandown.write=true}; then write that page, see {@code ValidationDocTest}. Other vehicles and
  * other noise: {@code -Dfandown.trace.seed=7}.
@@ -37,7 +37,10 @@ class TraceRecognitionPropertyTest {
     /** So many standard deviations of a count by chance are allowed for. */
     private static final double SLACK = 3.5;
 
-    private static final double LOSSES_INSIDE = 0.95;
+    /** Of all intervals that hold the truth in 95 of 100 cases. */
+    private static final double LEAST_INSIDE = 0.93;
+
+    private static final double MOST_INSIDE = 0.97;
     private static final double CUTS_RIGHT = 0.99;
     private static final double NOT_DONE = 0.005;
 
@@ -61,7 +64,7 @@ class TraceRecognitionPropertyTest {
         }
         assertThat((double) sum.lossesInside)
                 .as("losses inside their interval, of " + sum.losses)
-                .isBetween(least(sum.losses, LOSSES_INSIDE), most(sum.losses, LOSSES_INSIDE));
+                .isBetween(least(sum.losses, LEAST_INSIDE), most(sum.losses, MOST_INSIDE));
         assertThat((double) sum.cutsRight)
                 .as("cut-outs and cut-ins right, of " + sum.cuts)
                 .isGreaterThanOrEqualTo(least(sum.cuts, CUTS_RIGHT));
