@@ -49,8 +49,8 @@ final class GoodPractice {
     }
 
     /**
-     * Kinds of checks, each in the order in which the trade makes them. A thorough order keeps to
-     * it, because free orders of so many checks are too many to compare.
+     * Kinds of checks, each in the order in which the trade makes them. An order of more than
+     * fourteen checks keeps to it, because free orders of so many checks are too many to compare.
      */
     static final List<List<Check>> KINDS =
             List.of(
@@ -70,13 +70,13 @@ final class GoodPractice {
                             Check.BUILD_UP,
                             Check.GOVERNOR_CUT_OUT,
                             Check.GOVERNOR_CUT_IN,
-                            Check.AIR_LOSS_RELEASED,
-                            Check.AIR_LOSS_APPLIED,
-                            Check.CHECK_VALVE,
                             Check.SERVICE_LINE_TIGHT,
                             Check.TRAILER_BRAKES_APPLY,
                             Check.SUPPLY_LINE_TIGHT,
                             Check.TRACTOR_PROTECTION,
+                            Check.AIR_LOSS_RELEASED,
+                            Check.AIR_LOSS_APPLIED,
+                            Check.CHECK_VALVE,
                             Check.LOW_AIR_WARNING,
                             Check.TRAILER_SUPPLY_CLOSING,
                             Check.PARKING_VALVE_CLOSING),

@@ -117,7 +117,7 @@ public final class OrderExaminer {
         if (!(steps.get(i).step() instanceof CheckStep check)) {
             return;
         }
-        for (Precedence order : problem.precedences()) {
+        for (Precedence order : PrintedOrders.precedences(asked, true)) {
             if (order.first() == check.check()) {
                 for (int j = 0; j < i; j++) {
                     boolean early =

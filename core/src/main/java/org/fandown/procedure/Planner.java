@@ -53,7 +53,7 @@ public final class Planner {
                 course,
                 set.checks(),
                 works(finish, !request.followed().isEmpty()),
-                PrintedOrders.precedences(set),
+                PrintedOrders.precedences(set, !request.followed().isEmpty()),
                 request.followed(),
                 governed(found),
                 opening(),

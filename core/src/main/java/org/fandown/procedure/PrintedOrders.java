@@ -6,12 +6,16 @@ import org.fandown.check.Check;
 
 /** Orders that hold whatever the steps need. */
 final class PrintedOrders {
+    /** With more checks those of one kind are made in turn. */
+    private static final int MOST_FREE = 14;
+
     private PrintedOrders() {}
 
-    static List<Precedence> precedences(StepSet set) {
+    static List<Precedence> precedences(StepSet set, boolean follows) {
         List<Precedence> list = new ArrayList<>();
         look(set, list);
-        if (set.scope() == Scope.THOROUGH) {
+        boolean many = set.scope() == Scope.THOROUGH || set.checks().size() > MOST_FREE;
+        if (many && !follows) {
             GoodPractice.KINDS.forEach(kind -> inTurn(set, kind, list));
         }
         return list;

@@ -46,8 +46,7 @@ class PlanGuideTest {
                     new Book("ontario-study-notes", "CA-ON", "tractor-box-trailer"),
                     new Book("alberta-trip-air-brake", "CA-AB", "tractor-box-trailer"),
                     new Book("british-columbia-pump-down", "CA-BC", "tractor-box-trailer"),
-                    new Book("newfoundland-single-unit", "CA-NL", "straight-truck"),
-                    new Book("north-carolina-in-cab", "US-NC", "tractor-box-trailer"));
+                    new Book("newfoundland-single-unit", "CA-NL", "straight-truck"));
 
     @Test
     void plan_page_has_the_times_of_printed_orders_and_the_assumptions() throws IOException {

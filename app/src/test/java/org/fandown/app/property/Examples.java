@@ -69,6 +69,11 @@ final class Examples {
         return book(inspection.place()).map(book -> Judge.judge(book, inspection));
     }
 
+    /** The rulebook of a place that has rules. */
+    static Rulebook rulebook(PlaceCode place) {
+        return book(place).orElseThrow();
+    }
+
     private static synchronized Optional<Rulebook> book(PlaceCode place) {
         return BOOKS.computeIfAbsent(place, PACKS::rulebookFor);
     }
