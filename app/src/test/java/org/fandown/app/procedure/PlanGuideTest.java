@@ -46,7 +46,8 @@ class PlanGuideTest {
                     new Book("ontario-study-notes", "CA-ON", "tractor-box-trailer"),
                     new Book("alberta-trip-air-brake", "CA-AB", "tractor-box-trailer"),
                     new Book("british-columbia-pump-down", "CA-BC", "tractor-box-trailer"),
-                    new Book("newfoundland-single-unit", "CA-NL", "straight-truck"));
+                    new Book("newfoundland-single-unit", "CA-NL", "straight-truck"),
+                    new Book("north-carolina-in-cab", "US-NC", "tractor-box-trailer"));
 
     @Test
     void plan_page_has_the_times_of_printed_orders_and_the_assumptions() throws IOException {
@@ -130,7 +131,8 @@ class PlanGuideTest {
     }
 
     private static String clock(int tenths) {
-        int seconds = (tenths + 5) / 10;
-        return seconds / 60 + ":" + (seconds % 60 < 10 ? "0" : "") + seconds % 60;
+        int seconds = (Math.abs(tenths) + 5) / 10;
+        return (tenths < 0 ? "-" : "")
+                + seconds / 60 + ":" + (seconds % 60 < 10 ? "0" : "") + seconds % 60;
     }
 }
