@@ -133,6 +133,9 @@ class PlanGuideTest {
     private static String clock(int tenths) {
         int seconds = (Math.abs(tenths) + 5) / 10;
         return (tenths < 0 ? "-" : "")
-                + seconds / 60 + ":" + (seconds % 60 < 10 ? "0" : "") + seconds % 60;
+                + seconds / 60
+                + ":"
+                + (seconds % 60 < 10 ? "0" : "")
+                + seconds % 60;
     }
 }
