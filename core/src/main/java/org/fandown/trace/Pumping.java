@@ -51,6 +51,15 @@ final class Pumping {
     /** Just before, s. */
     private static final double PLUNGED = 8;
 
+    /**
+     * No governor lets the pressure sink by less than this before it calls for air again, psi: what
+     * does is a valve that blows off and shuts.
+     */
+    private static final double LEAST_SWING = 5;
+
+    /** So often in a row it must be seen to be believed. */
+    private static final int SWINGS = 2;
+
     /** A vehicle faster than this is being driven, km/h. */
     private static final double DRIVEN = 3;
 
@@ -63,6 +72,7 @@ final class Pumping {
     private boolean driven;
     private boolean cutOutSeen;
     private boolean knobsMoved;
+    private int smallSwings;
     private double parking = Double.NaN;
     private double trailer = Double.NaN;
     private double low = Double.POSITIVE_INFINITY;
@@ -131,9 +141,19 @@ final class Pumping {
     /** The governor cut in near the end of the last fall. */
     private void begin(Moment now, double level) {
         rising = true;
+        double climbed = climb.high();
+        double climbedTime = climb.highTime();
         climb.begin(new Point(lowTime, low), now, level);
+        if (cutOutSeen) {
+            boolean small = climbed - low < LEAST_SWING + step();
+            smallSwings = small && lowTime - climbedTime < PLUNGED ? smallSwings + 1 : 0;
+        }
         double fallen = history.mean(lowTime - PLUNGED, lowTime - PLUNGED + 2, Moment::lower) - low;
-        if (cutOutSeen && !(fallen > PLUNGE) && !knobsMoved && low >= LEAST_CUT_IN) {
+        if (cutOutSeen
+                && smallSwings < SWINGS
+                && !(fallen > PLUNGE)
+                && !knobsMoved
+                && low >= LEAST_CUT_IN) {
             double before = history.mean(lowTime - LOOK, lowTime - LOOK / 2, Moment::higher);
             double after = history.mean(lowTime - 0.1, lowTime + 0.1, Moment::higher);
             double fell = Double.isNaN(before) ? 0 : Math.max(0, before - after);
@@ -179,7 +199,10 @@ final class Pumping {
         if (levelled && runs && isGoverned()) {
             double doubt = Math.max(step() / Math.sqrt(12), 0.3);
             double value = climb.topMean();
-            found.accept(Recognised.of(Kind.CUT_OUT, from, now.time, value, doubt, rpm(from, now)));
+            if (smallSwings < SWINGS) {
+                found.accept(
+                        Recognised.of(Kind.CUT_OUT, from, now.time, value, doubt, rpm(from, now)));
+            }
             cutOutSeen = true;
             knobsMoved = false;
         }
