@@ -75,6 +75,17 @@ class TraceRecognitionPropertyTest {
         assertThat(sum.cutOutsFound).isGreaterThan(sum.cutOutsDone * 3 / 4);
     }
 
+    /** In this drive a safety valve opens and shuts at 90 psi fifty times. */
+    @Test
+    void what_blows_off_over_and_over_is_no_governor() {
+        TraceTally one = new TraceTally(new Recorder(1, 10, 0.05));
+
+        one.count(TestDrive.of(AirVehicles.all(), 467), 8_414);
+
+        assertThat(one.recognised).isGreaterThan(5);
+        assertThat(one.wrong).isLessThan(5);
+    }
+
     private static double least(int all, double part) {
         return all * part - SLACK * Math.sqrt(all * part * (1 - part));
     }
