@@ -1,6 +1,9 @@
 package org.fandown.app.cli;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.format.DateTimeParseException;
 import org.fandown.app.files.RulePacks;
 import org.fandown.check.PlaceCode;
 import org.fandown.rulebook.Rulebook;
@@ -59,5 +62,18 @@ final class PackOptions {
                     "'" + code + "' is not a place code. Write an ISO 3166 code such as CA-ON.");
         }
         return new PlaceCode(code);
+    }
+
+    /** The day that was written, today if none was, or a refusal that shows how to write it. */
+    static LocalDate day(@Nullable String text, CommandLine command) {
+        if (text == null) {
+            return LocalDate.now(ZoneId.systemDefault());
+        }
+        try {
+            return LocalDate.parse(text);
+        } catch (DateTimeParseException e) {
+            throw new ParameterException(
+                    command, "'" + text + "' is not a date. Write it as 2026-11-25.", e);
+        }
     }
 }

@@ -2,8 +2,6 @@ package org.fandown.app.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -123,7 +121,7 @@ final class PlanCommand implements Callable<Integer> {
                                 at,
                                 VehicleReader.read(
                                         DocumentFiles.read(Objects.requireNonNull(vehicle))),
-                                day());
+                                PackOptions.day(day, spec.commandLine()));
         Durations durations = VehicleDurations.of(rules.vehicle());
         StepSet set = Steps.of(rules, durations, thorough ? Scope.THOROUGH : Scope.ASKED);
         return checked == null
@@ -192,18 +190,6 @@ final class PlanCommand implements Callable<Integer> {
             throw new ParameterException(spec.commandLine(), e.getMessage(), e);
         }
         throw bad("'" + startPressure + "' is out of range. Allowed: 0 psi to 150 psi.");
-    }
-
-    private LocalDate day() {
-        if (day == null) {
-            return LocalDate.now(java.time.ZoneId.systemDefault());
-        }
-        try {
-            return LocalDate.parse(day);
-        } catch (DateTimeParseException e) {
-            throw new ParameterException(
-                    spec.commandLine(), "'" + day + "' is not a date. Write it as 2026-11-25.", e);
-        }
     }
 
     private ParameterException bad(String message) {

@@ -2,8 +2,6 @@ package org.fandown.app.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -130,7 +128,9 @@ final class RulesCommand implements Callable<Integer> {
 
     private RulesInForce inForce(RulePacks packs, String code) {
         PlaceCode at = PackOptions.place(code, spec.commandLine());
-        return packOptions.rulebook(packs, at, spec.commandLine()).inForce(at, vehicle(), day());
+        return packOptions
+                .rulebook(packs, at, spec.commandLine())
+                .inForce(at, vehicle(), PackOptions.day(day, spec.commandLine()));
     }
 
     private Vehicle vehicle() {
@@ -138,18 +138,6 @@ final class RulesCommand implements Callable<Integer> {
             throw bad("Which rules hold depends on the vehicle. Add --vehicle FILE.");
         }
         return VehicleReader.read(DocumentFiles.read(vehicle));
-    }
-
-    private LocalDate day() {
-        if (day == null) {
-            return LocalDate.now(java.time.ZoneId.systemDefault());
-        }
-        try {
-            return LocalDate.parse(day);
-        } catch (DateTimeParseException e) {
-            throw new ParameterException(
-                    spec.commandLine(), "'" + day + "' is not a date. Write it as 2026-11-25.", e);
-        }
     }
 
     private List<Check> wanted() {
