@@ -31,18 +31,25 @@ final class Finish {
     static void apply(PDDocument document, ReportContent content) throws IOException {
         Inspection inspection = content.judgement().inspection();
         GregorianCalendar moment = GregorianCalendar.from(inspection.moment().toZonedDateTime());
-        PDDocumentInformation information = document.getDocumentInformation();
-        information.setTitle(ReportPage.title(inspection));
-        information.setProducer("Fandown");
-        information.setCreator("Fandown");
-        information.setCreationDate(moment);
-        information.setModificationDate(moment);
+        name(document, ReportPage.title(inspection), moment);
         Map<String, String> files = new TreeMap<>();
         files.put(ATTACHMENT, content.json());
         content.trace().ifPresent(trace -> files.put(TRACE, trace.json()));
         attach(document, files, moment);
         // The library makes the document's identity from this number and the metadata.
         document.setDocumentId(identity(String.join("", files.values())));
+    }
+
+    /**
+     * Gives a document its title and a fixed moment, so that the same content gives the same bytes.
+     */
+    static void name(PDDocument document, String title, Calendar moment) {
+        PDDocumentInformation information = document.getDocumentInformation();
+        information.setTitle(title);
+        information.setProducer("Fandown");
+        information.setCreator("Fandown");
+        information.setCreationDate(moment);
+        information.setModificationDate(moment);
     }
 
     private static void attach(PDDocument document, Map<String, String> files, Calendar moment)

@@ -1,8 +1,5 @@
 package org.fandown.app.paper;
 
-import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
-import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
@@ -10,7 +7,6 @@ import java.time.ZoneOffset;
 import java.util.GregorianCalendar;
 import java.util.Optional;
 import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.fandown.app.files.FileWriteException;
 import org.fandown.app.files.WholeFile;
 import org.fandown.procedure.Plan;
@@ -50,36 +46,18 @@ public final class PlanCardPdf {
 
     private static Optional<byte[]> print(Plan plan, Fonts fonts, double points, int mostPages)
             throws IOException {
-        try (PDDocument document = new PDDocument()) {
-            PdfRendererBuilder builder = new PdfRendererBuilder();
-            builder.usePDDocument(document);
-            builder.withW3cDocument(PlanCardPage.of(plan, points), null);
-            builder.withProducer("Fandown");
-            fonts.lend(builder, document);
-            try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
-                renderer.layout();
-                if (renderer.getRootBox().getLayer().getPages().size() > mostPages) {
-                    return Optional.empty();
-                }
-                renderer.createPDFWithoutClosing();
-            }
-            finish(document, plan);
-            ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-            document.save(bytes);
-            return Optional.of(bytes.toByteArray());
-        }
+        return Press.set(
+                fonts,
+                mostPages,
+                builder -> builder.withW3cDocument(PlanCardPage.of(plan, points), null),
+                document -> finish(document, plan));
     }
 
     /** What would differ from run to run is set to the day of the plan. */
     private static void finish(PDDocument document, Plan plan) {
         GregorianCalendar day =
                 GregorianCalendar.from(plan.set().rules().day().atStartOfDay(ZoneOffset.UTC));
-        PDDocumentInformation information = document.getDocumentInformation();
-        information.setTitle(PlanCardPage.title(plan));
-        information.setProducer("Fandown");
-        information.setCreator("Fandown");
-        information.setCreationDate(day);
-        information.setModificationDate(day);
+        Finish.name(document, PlanCardPage.title(plan), day);
         document.setDocumentId((long) plan.tenths());
     }
 }

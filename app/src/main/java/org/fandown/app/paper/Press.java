@@ -8,6 +8,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.fandown.plot.Drawing;
 
@@ -95,12 +96,39 @@ final class Press {
 
     private Optional<byte[]> print(Density density, int mostPages, boolean tagged)
             throws IOException {
+        return set(
+                fonts,
+                mostPages,
+                builder -> {
+                    builder.withW3cDocument(ReportPage.of(content, density), null);
+                    builder.useObjectDrawerFactory(drawers());
+                    builder.usePdfUaAccessibility(tagged);
+                },
+                document -> Finish.apply(document, content));
+    }
+
+    /** What is done to a document once its pages are set. */
+    @FunctionalInterface
+    interface Finisher {
+        void finish(PDDocument document) throws IOException;
+    }
+
+    /**
+     * Sets a document.
+     *
+     * @param fonts the fonts
+     * @param mostPages how many pages it may have
+     * @param page gives the page and what is special about it
+     * @param finisher what is done before it is saved
+     * @return its bytes, empty if it has more pages
+     */
+    static Optional<byte[]> set(
+            Fonts fonts, int mostPages, Consumer<PdfRendererBuilder> page, Finisher finisher)
+            throws IOException {
         try (PDDocument document = new PDDocument()) {
             PdfRendererBuilder builder = new PdfRendererBuilder();
             builder.usePDDocument(document);
-            builder.withW3cDocument(ReportPage.of(content, density), null);
-            builder.useObjectDrawerFactory(drawers());
-            builder.usePdfUaAccessibility(tagged);
+            page.accept(builder);
             builder.withProducer("Fandown");
             fonts.lend(builder, document);
             try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
@@ -110,7 +138,7 @@ final class Press {
                 }
                 renderer.createPDFWithoutClosing();
             }
-            Finish.apply(document, content);
+            finisher.finish(document);
             ByteArrayOutputStream bytes = new ByteArrayOutputStream();
             document.save(bytes);
             return Optional.of(bytes.toByteArray());
