@@ -142,8 +142,11 @@ public final class AirStepper {
 
     /** Returns the length to try instead of a step just done, or the same length if it was good. */
     private static double instead(AirState state, StepControl control, double step, double change) {
-        return control.refuses(step, change)
-                ? control.shorter(step)
+        if (control.refuses(step, change)) {
+            return control.shorter(step);
+        }
+        return control.isShortest(step)
+                ? step
                 : control.before(step, state.foresight.longestSince(state, step));
     }
 

@@ -64,7 +64,12 @@ public record StepControl(
     }
 
     boolean refuses(double step, double change) {
-        return change > REFUSED_FROM * tolerance.pascals() && step > shortest.seconds();
+        return change > REFUSED_FROM * tolerance.pascals() && !isShortest(step);
+    }
+
+    /** Whether no shorter step can be tried. */
+    boolean isShortest(double step) {
+        return step <= shortest.seconds();
     }
 
     /** The length to try instead of a refused step. */
