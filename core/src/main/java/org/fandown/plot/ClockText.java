@@ -20,8 +20,13 @@ public final class ClockText {
         return of(Num.roundTo(seconds, 1), 1);
     }
 
-    /** Prints a time as minutes and whole seconds: {@code 1:04}. */
-    static String whole(double seconds) {
+    /**
+     * Prints a time as minutes and whole seconds.
+     *
+     * @param seconds 0 or more
+     * @return for example {@code 1:04}
+     */
+    public static String whole(double seconds) {
         return of(Num.round(seconds), 0);
     }
 

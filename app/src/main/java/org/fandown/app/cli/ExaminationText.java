@@ -1,6 +1,7 @@
 package org.fandown.app.cli;
 
 import org.fandown.check.Check;
+import org.fandown.plot.ClockText;
 import org.fandown.procedure.Examination;
 import org.fandown.procedure.Violation;
 
@@ -19,7 +20,7 @@ final class ExaminationText {
         screen.title(
                 (title.isEmpty() ? "This order" : title)
                         + (examination.isSound() ? ": sound" : ": not sound"));
-        screen.line(Clock.of(examination.tenths()) + " on the clock.");
+        screen.line(ClockText.whole(examination.tenths() / 10.0) + " on the clock.");
         for (Violation violation : examination.violations()) {
             screen.line("");
             screen.wrapped("", violation.text());

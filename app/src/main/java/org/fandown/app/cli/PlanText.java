@@ -1,5 +1,6 @@
 package org.fandown.app.cli;
 
+import org.fandown.plot.ClockText;
 import org.fandown.procedure.CheckStep;
 import org.fandown.procedure.Plan;
 import org.fandown.procedure.PlannedStep;
@@ -31,9 +32,9 @@ final class PlanText {
                         + ", "
                         + rules.day());
         screen.line(
-                Clock.of(plan.tenths())
+                ClockText.whole(plan.tenths() / 10.0)
                         + " on the clock, engine started "
-                        + Clock.times(plan.engineStarts())
+                        + times(plan.engineStarts())
                         + ", found with "
                         + plan.request().startPsi()
                         + " psi.");
@@ -54,7 +55,8 @@ final class PlanText {
     }
 
     private void step(PlannedStep planned) {
-        String head = pad(planned.number() + ".", 4) + pad(Clock.of(planned.begin()), 8);
+        String head =
+                pad(planned.number() + ".", 4) + pad(ClockText.whole(planned.begin() / 10.0), 8);
         String psi =
                 planned.before().psi() == planned.after().psi()
                         ? ""
@@ -91,6 +93,11 @@ final class PlanText {
                     case FOR -> reason.other() == 0 ? "" : "for step " + reason.other() + ": ";
                 };
         return where + reason.text();
+    }
+
+    /** How often: {@code once}, {@code twice}, {@code 3 times}. */
+    private static String times(int count) {
+        return count == 1 ? "once" : count == 2 ? "twice" : count + " times";
     }
 
     private static String pad(String text, int width) {

@@ -1,6 +1,7 @@
 package org.fandown.app.paper;
 
 import java.util.List;
+import org.fandown.plot.ClockText;
 import org.fandown.procedure.CheckStep;
 import org.fandown.procedure.Plan;
 import org.fandown.procedure.PlannedStep;
@@ -68,7 +69,7 @@ final class PlanCardPage {
 
     private String summary() {
         String text =
-                clock(plan.tenths())
+                ClockText.whole(plan.tenths() / 10.0)
                         + " min on the clock, engine starts: "
                         + plan.engineStarts()
                         + ", rules checked on "
@@ -79,15 +80,10 @@ final class PlanCardPage {
                 : text;
     }
 
-    private static String clock(int tenths) {
-        int seconds = (tenths + 5) / 10;
-        return seconds / 60 + ":" + (seconds % 60 < 10 ? "0" : "") + seconds % 60;
-    }
-
     private static void row(Tag table, PlannedStep planned) {
         Tag row = table.add("tr");
         row.add("td").text(String.valueOf(planned.number()));
-        row.add("td").text(clock(planned.begin()));
+        row.add("td").text(ClockText.whole(planned.begin() / 10.0));
         Tag does = row.add("td");
         boolean check = planned.step() instanceof CheckStep;
         Tag action = check ? does.add("div", "strong") : does.add("div");

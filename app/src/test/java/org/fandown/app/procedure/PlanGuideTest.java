@@ -11,6 +11,7 @@ import java.util.List;
 import org.fandown.app.files.DocumentFiles;
 import org.fandown.app.files.RulePacks;
 import org.fandown.check.PlaceCode;
+import org.fandown.plot.ClockText;
 import org.fandown.procedure.CheckStep;
 import org.fandown.procedure.Durations;
 import org.fandown.procedure.Order;
@@ -131,11 +132,6 @@ class PlanGuideTest {
     }
 
     private static String clock(int tenths) {
-        int seconds = (Math.abs(tenths) + 5) / 10;
-        return (tenths < 0 ? "-" : "")
-                + seconds / 60
-                + ":"
-                + (seconds % 60 < 10 ? "0" : "")
-                + seconds % 60;
+        return (tenths < 0 ? "-" : "") + ClockText.whole(Math.abs(tenths) / 10.0);
     }
 }
