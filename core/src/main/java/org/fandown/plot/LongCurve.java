@@ -69,6 +69,15 @@ public final class LongCurve {
         width *= 2;
     }
 
+    /** Returns the highest value, 0 if none is higher. */
+    public double highest() {
+        double highest = 0;
+        for (double value : high) {
+            highest = Math.max(highest, value);
+        }
+        return highest;
+    }
+
     /**
      * Returns what was kept as a curve.
      *

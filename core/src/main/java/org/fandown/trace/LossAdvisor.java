@@ -182,7 +182,7 @@ public final class LossAdvisor {
                 said.accept(last);
             }
         }
-        if (isLoss(loss.kind())) {
+        if (loss.kind().isLoss()) {
             forget();
         }
     }
@@ -194,10 +194,6 @@ public final class LossAdvisor {
             }
         }
         return false;
-    }
-
-    private static boolean isLoss(Kind kind) {
-        return kind == Kind.LOSS || kind == Kind.LOSS_APPLIED || kind == Kind.LOSS_RELEASED;
     }
 
     private static boolean isOf(Check check, Kind kind) {

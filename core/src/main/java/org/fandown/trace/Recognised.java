@@ -47,7 +47,12 @@ public record Recognised(
         /** The brakes were applied several times, engine off; the points are before and after. */
         APPLICATIONS,
         /** The supply reservoir was emptied; the value is what the circuits lost meanwhile. */
-        SUPPLY_DRAINED
+        SUPPLY_DRAINED;
+
+        /** Returns whether it is an air loss, with a value in psi a minute. */
+        public boolean isLoss() {
+            return this == LOSS || this == LOSS_APPLIED || this == LOSS_RELEASED;
+        }
     }
 
     /**

@@ -41,15 +41,11 @@ final class RecognisedWords {
 
     /** Low end, high end; the interval that holds the true value in about 95 of 100 cases. */
     static double[] interval(Recognised found) {
-        if (isLoss(found.kind()) && found.points().size() == 2) {
+        if (found.kind().isLoss() && found.points().size() == 2) {
             return new double[] {found.points().get(0).psi(), found.points().get(1).psi()};
         }
         double half = COVERAGE * found.uncertainty();
         return new double[] {found.value() - half, found.value() + half};
-    }
-
-    static boolean isLoss(Kind kind) {
-        return kind == Kind.LOSS || kind == Kind.LOSS_APPLIED || kind == Kind.LOSS_RELEASED;
     }
 
     /** Whether the value is one figure with an interval. */
@@ -59,7 +55,7 @@ final class RecognisedWords {
 
     private static String value(Recognised found) {
         double[] ends = interval(found);
-        int decimals = isLoss(found.kind()) ? 2 : 1;
+        int decimals = found.kind().isLoss() ? 2 : 1;
         return Decimals.format(found.value(), decimals)
                 + " psi (95 %: "
                 + Decimals.format(ends[0], decimals)

@@ -70,7 +70,7 @@ final class TraceFigures {
     }
 
     private static int decimals(Recognised found) {
-        return RecognisedWords.isLoss(found.kind()) ? 2 : 1;
+        return found.kind().isLoss() ? 2 : 1;
     }
 
     /** The mean speed of the engine meanwhile; empty if nothing tells. */

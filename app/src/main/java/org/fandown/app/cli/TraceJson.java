@@ -113,7 +113,7 @@ final class TraceJson {
         if (RecognisedWords.hasInterval(found.kind())) {
             double[] ends = RecognisedWords.interval(found);
             map.put("value", psi(found.value())).put("low", psi(ends[0])).put("high", psi(ends[1]));
-            if (RecognisedWords.isLoss(found.kind())) {
+            if (found.kind().isLoss()) {
                 map.put("over", Tree.map().put("value", 60).put("unit", "s"));
             }
         } else {

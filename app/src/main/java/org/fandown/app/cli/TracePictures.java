@@ -175,7 +175,7 @@ final class TracePictures {
             TraceLog log, Recognised found, List<Recognised> inOrder, Map<Channel, Curve> curves) {
         double from = begin(found);
         double to = Math.max(from + 1, Math.min(end(found), log.seconds()));
-        boolean fine = RecognisedWords.isLoss(found.kind());
+        boolean fine = found.kind().isLoss();
         return new TraceView(
                 from,
                 to,
@@ -218,7 +218,7 @@ final class TracePictures {
             if (curve == null || all == null) {
                 continue;
             }
-            double top = all.curve("").highest();
+            double top = all.highest();
             if (channel == Channel.ENGINE_SPEED || curve.highest() > 0) {
                 panels.add(new Panel(TraceFigures.title(channel), curve, top));
             }
