@@ -38,7 +38,6 @@ public final class TraceLog implements LogReader {
     private final Notes notes = new Notes();
     private final List<Recognised> recognised = new ArrayList<>();
     private final TraceWatch watch = new TraceWatch(this::found);
-    private final Map<Channel, Long> channels = new EnumMap<>(Channel.class);
     private final long[] counts = new long[Channel.values().length];
     private final byte[] head = new byte[HEAD];
     private @Nullable LossAdvisor advisor;
@@ -276,13 +275,13 @@ public final class TraceLog implements LogReader {
 
     /** Returns how many samples of each channel there were, channels without any left out. */
     public Map<Channel, Long> channels() {
-        channels.clear();
+        Map<Channel, Long> channels = new EnumMap<>(Channel.class);
         for (Channel channel : Channel.values()) {
             if (counts[channel.index()] > 0) {
                 channels.put(channel, counts[channel.index()]);
             }
         }
-        return new EnumMap<>(channels);
+        return channels;
     }
 
     /** Returns what a person should know, each kind once. */

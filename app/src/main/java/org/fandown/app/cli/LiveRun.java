@@ -149,19 +149,16 @@ final class LiveRun {
         StringBuilder text = new StringBuilder(RecognisedWords.text(found));
         text.append(", from ").append(ClockText.tenths(found.from()));
         text.append(" to ").append(ClockText.tenths(found.to())).append('.');
-        Optional<Judgement> judgement = judge.map(j -> j.apply(readings()));
-        List<Finding> findings = judgement.map(j -> findings(j, found)).orElse(List.of());
+        TraceReadings readings = TraceReadings.of(log.recognised());
+        Optional<Judgement> judgement = judge.map(j -> j.apply(readings));
+        List<Finding> findings = judgement.map(j -> findings(j, readings, found)).orElse(List.of());
         findings.forEach(f -> text.append(' ').append(words(f)));
         voice.say(
                 "recognised",
                 log.seconds(),
                 text.toString(),
                 map -> statuses(map.put("found", TraceJson.one(found)), findings));
-        judgement.ifPresent(this::missing);
-    }
-
-    private TraceReadings readings() {
-        return TraceReadings.of(log.recognised());
+        judgement.ifPresent(judged -> missing(judged, readings));
     }
 
     private static Tree.MapBuilder statuses(Tree.MapBuilder map, List<Finding> findings) {
@@ -180,10 +177,10 @@ final class LiveRun {
 
     /** What the rules that decide say of the check that was just read. */
     @SuppressWarnings("ReferenceEquality") // The very thing that was found, not one like it.
-    private List<Finding> findings(Judgement judgement, Recognised found) {
+    private static List<Finding> findings(
+            Judgement judgement, TraceReadings readings, Recognised found) {
         Set<Check> checks = new TreeSet<>();
-        readings()
-                .used()
+        readings.used()
                 .forEach(
                         (check, used) -> {
                             if (used == found) {
@@ -214,11 +211,12 @@ final class LiveRun {
 
     /** Says once what the place asks for. */
     private void missing() {
-        judge.map(j -> j.apply(readings())).ifPresent(this::missing);
+        TraceReadings readings = TraceReadings.of(log.recognised());
+        judge.ifPresent(j -> missing(j.apply(readings), readings));
     }
 
-    private void missing(Judgement judgement) {
-        List<Check> now = TraceCommand.missing(judgement, readings());
+    private void missing(Judgement judgement, TraceReadings readings) {
+        List<Check> now = TraceCommand.missing(judgement, readings);
         if (now.equals(missing)) {
             return;
         }
