@@ -12,6 +12,7 @@ import org.fandown.units.Decimals;
 import org.fandown.units.Fractions;
 import org.fandown.units.Length;
 import org.fandown.units.Num;
+import org.fandown.units.Quantity;
 import org.fandown.vehicle.WheelId;
 
 /** What a person reads, sees, hears and measures; each becomes an event. */
@@ -77,6 +78,7 @@ final class Observing {
     private Optional<String> look(OperatorAction action) {
         Component part = Argument.component(action.value()).orElseThrow();
         List<String> found = WalkRound.found(truck, part);
+        truck.show(new Sighting.Part(part, found));
         return note(part.id() + ": " + (found.isEmpty() ? "in order" : String.join(", ", found)));
     }
 
@@ -110,7 +112,9 @@ final class Observing {
             return noPushRod(wheel);
         }
         requireChocks(wheel);
-        return note("push rod of " + wheel + " is out " + byRule(stroke.get()));
+        String out = byRule(stroke.get());
+        truck.show(new Sighting.Stroke(wheel, Quantity.parse(out)));
+        return note("push rod of " + wheel + " is out " + out);
     }
 
     private Optional<String> pry(OperatorAction action) {
@@ -125,7 +129,9 @@ final class Observing {
         if (psi > APPLIED || out > PracticeDefault.RULE_STEP.number()) {
             return Optional.of("the brake is applied; release it first");
         }
-        return note("free stroke of " + wheel + " is " + byRule(free.get()));
+        String moves = byRule(free.get());
+        truck.show(new Sighting.FreeStroke(wheel, Quantity.parse(moves)));
+        return note("free stroke of " + wheel + " is " + moves);
     }
 
     private static Optional<String> noPushRod(WheelId wheel) {

@@ -71,12 +71,12 @@ final class OutsideWork {
         truck.hands.drain(volume, open);
         truck.control();
         if (open) {
-            lookAtDrain(volume);
+            lookAtDrain(action.value(), volume);
         }
         return DONE;
     }
 
-    private void lookAtDrain(String volume) {
+    private void lookAtDrain(String reservoir, String volume) {
         AirSetup setup = truck.setup();
         Double jam = setup.jams().get("drain-" + volume);
         boolean frozen = jam != null && jam == 0;
@@ -84,6 +84,7 @@ final class OutsideWork {
         boolean oily = setup.has(Defect.OIL_CARRIED_OVER);
         String comes = wet && oily ? "water and oil" : wet ? "water" : oily ? "oil" : "";
         boolean air = truck.air().pressure(volume).inPsi() > 1;
+        truck.show(new Sighting.Drain(reservoir, air && !frozen, wet && !frozen, oily && !frozen));
         String blows = air ? "air comes out" : "no air comes out, it is empty";
         String seen = comes.isEmpty() ? blows : comes + ", and then " + blows;
         truck.note(

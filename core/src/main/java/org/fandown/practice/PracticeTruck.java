@@ -52,6 +52,7 @@ public final class PracticeTruck {
     private final List<PracticeEvent> events = new ArrayList<>();
     private long ticks;
     private double rpm;
+    private Optional<Sighting> seen = Optional.empty();
 
     private PracticeTruck(Scenario scenario) {
         this.scenario = scenario;
@@ -130,6 +131,7 @@ public final class PracticeTruck {
      * @return the reason for a refusal, empty if it was done
      */
     public Optional<String> act(OperatorAction action) {
+        seen = Optional.empty();
         Optional<String> refusal = doing.doIt(action);
         if (refusal.isPresent()) {
             note(Kind.REFUSED, action + ": " + refusal.get());
@@ -187,6 +189,17 @@ public final class PracticeTruck {
 
     void note(Kind kind, String text) {
         events.add(new PracticeEvent(time(), kind, text));
+    }
+
+    void show(Sighting sighting) {
+        seen = Optional.of(sighting);
+    }
+
+    /**
+     * Returns what the last action showed, empty if it was none of measuring, looking, draining.
+     */
+    public Optional<Sighting> seen() {
+        return seen;
     }
 
     /** Returns what happened so far, in order. */

@@ -1,0 +1,231 @@
+package org.fandown.operator;
+
+import java.util.function.BooleanSupplier;
+import org.fandown.practice.Verb;
+
+/**
+ * Building up, letting down and charging, by the needles; and what the operator remembers of it.
+ *
+ * <p>The pressures of a plan are expectations. The operator waits on needles and the purge, and
+ * gives up only when the needles have stood still for minutes.
+ */
+final class Air {
+    /** Fast idle, rpm. */
+    static final int FAST_IDLE = 1200;
+
+    /** No fall of the needles for so many applications: nothing more comes of pumping. */
+    private static final int FRUITLESS = 12;
+
+    private static final int MOST_APPLICATIONS = 150;
+    private static final int RISES = 2;
+    private static final double PRESSED = 1;
+    private static final double LET_UP = 2;
+
+    /** The needles stand still for so long while the engine turns fast: it goes no further, s. */
+    private static final double STANDS = 90;
+
+    /** The needles stand still for so long above cut-in: the compressor rests, s. */
+    private static final double RESTS = 25;
+
+    /** Longest build-up anybody waits for, s. */
+    private static final double PATIENCE = 2400;
+
+    /** A drained reservoir is empty after, s. */
+    private static final double DRAINS = 40;
+
+    private final Person person;
+    private boolean resting;
+    private boolean supplyDrained;
+    private double changed;
+    private int ceiling = Integer.MAX_VALUE;
+    private Needles beforeDrain = new Needles(0, 0);
+
+    Air(Person person) {
+        this.person = person;
+    }
+
+    private Cab cab() {
+        return person.cab();
+    }
+
+    private Needles needles() {
+        return person.cab().needles();
+    }
+
+    /** Whether the compressor rests, as far as was seen: it purged and has not climbed since. */
+    boolean resting() {
+        return resting && needles().higher() > person.durations().cutIn() - 4;
+    }
+
+    boolean supplyDrained() {
+        return supplyDrained;
+    }
+
+    /** What the needles showed before the supply reservoir was drained. */
+    Needles beforeDrain() {
+        return beforeDrain;
+    }
+
+    /** How long the air has been left alone, s. */
+    double rested() {
+        return person.time() - changed;
+    }
+
+    /** Something moved much air just now. */
+    void stirred() {
+        changed = person.time();
+    }
+
+    /**
+     * Lets the compressor pump until both needles show a pressure.
+     *
+     * @return whether they did; false if they stopped below it
+     */
+    boolean pumpTo(int psi, int rpm) {
+        if (needles().lower() >= psi) {
+            return true;
+        }
+        if (psi > ceiling && needles().lower() >= ceiling - 1) {
+            return false;
+        }
+        if (!cab().start()) {
+            return false;
+        }
+        if (resting()) {
+            pumpDownUntilClimbs();
+        }
+        boolean reached = climb(() -> needles().lower() >= psi, rpm).reached();
+        if (!reached && !resting) {
+            ceiling = needles().lower() + 1;
+        }
+        return reached;
+    }
+
+    /**
+     * How a climb ended.
+     *
+     * @param reached whether what was waited for was seen
+     * @param purged whether the dryer purged meanwhile
+     * @param at the needles at the end: where it was seen, purged, or stood still
+     */
+    record Climb(boolean reached, boolean purged, Needles at) {}
+
+    /** Lets the compressor pump, at a speed, until the governor stops it. */
+    Climb pumpToCutOut(int rpm) {
+        return climb(() -> false, rpm);
+    }
+
+    private Climb climb(BooleanSupplier seen, int rpm) {
+        cab().throttle(rpm);
+        double end = person.time() + PATIENCE;
+        Needles best = needles();
+        double since = person.time();
+        boolean reached = false;
+        boolean purged = false;
+        while (!reached && !purged && person.time() < end && person.time() < since + stands()) {
+            person.pass(0.1);
+            Needles now = needles();
+            if (Math.abs(now.sum() - best.sum()) >= RISES) {
+                best = now;
+                since = person.time();
+            }
+            purged = person.purging();
+            reached = seen.getAsBoolean();
+        }
+        Needles at = needles();
+        boolean full = at.higher() > person.durations().cutIn();
+        resting = purged || (!reached && full);
+        supplyDrained = false;
+        stirred();
+        cab().throttle(0);
+        return new Climb(reached, purged, at);
+    }
+
+    private double stands() {
+        return needles().higher() > person.durations().cutIn() ? RESTS : STANDS;
+    }
+
+    /** One application of the pedal, watching all the while; true if what is awaited was seen. */
+    boolean apply(int percent, BooleanSupplier seen) {
+        cab().foot(percent);
+        boolean found = person.await(seen, PRESSED);
+        cab().foot(0);
+        return found || person.await(seen, LET_UP);
+    }
+
+    /**
+     * Pumps the pedal until something is seen.
+     *
+     * @param seen what is watched for
+     * @param floor pressure of the higher needle at which to stop, psi
+     * @return whether it was seen
+     */
+    boolean pumpDown(BooleanSupplier seen, int floor) {
+        int fruitless = 0;
+        boolean found = seen.getAsBoolean();
+        int lowest = needles().sum();
+        for (int i = 0; !found && i < MOST_APPLICATIONS && fruitless < FRUITLESS; i++) {
+            if (needles().higher() <= floor) {
+                break;
+            }
+            boolean near = needles().lower() - floor < 2 * person.durations().application(floor);
+            found = apply(near ? 50 : Cab.FLOOR, seen);
+            fruitless = needles().sum() < lowest ? 0 : fruitless + 1;
+            lowest = Math.min(lowest, needles().sum());
+        }
+        stirred();
+        return found;
+    }
+
+    /** Pumps the pedal until both needles show at most a pressure; true if they do. */
+    boolean fanDown(int psi) {
+        return pumpDown(() -> needles().higher() <= psi, psi);
+    }
+
+    /** What the needles showed when they turned, and whether they did. */
+    record Turn(boolean climbs, Needles at) {}
+
+    /** Pumps the pedal slowly, engine idling, until the needles climb between applications. */
+    Turn pumpDownUntilClimbs() {
+        int floor = Math.max(person.durations().cutIn() - 25, 50);
+        for (int i = 0; i < MOST_APPLICATIONS && needles().lower() > floor; i++) {
+            boolean near = needles().lower() < person.durations().cutIn() + 8;
+            cab().foot(near ? 40 : 70);
+            person.pass(PRESSED);
+            cab().foot(0);
+            person.pass(LET_UP);
+            Needles low = needles();
+            if (near && person.await(() -> needles().sum() >= low.sum() + 2 * RISES, 12)) {
+                resting = false;
+                stirred();
+                return new Turn(true, low);
+            }
+        }
+        stirred();
+        return new Turn(false, needles());
+    }
+
+    /** Pushes the trailer supply knob in and waits for the needles to steady; true if it stays. */
+    boolean chargeTrailers() {
+        boolean in = cab().trailerSupply(true);
+        person.await(this::steady, 120);
+        person.trailerIsCharged();
+        stirred();
+        return in && cab().trailerSupplyIn();
+    }
+
+    private boolean steady() {
+        Needles before = needles();
+        person.pass(3);
+        return needles().sum() >= before.sum() - 1;
+    }
+
+    /** Drains the supply reservoir and shuts its drain; refused where there is none. */
+    void drainSupply() {
+        beforeDrain = needles();
+        person.act(Verb.OPEN_DRAIN, "supply");
+        person.pass(DRAINS);
+        person.act(Verb.SHUT_DRAIN, "supply");
+        supplyDrained = true;
+    }
+}

@@ -1,0 +1,52 @@
+package org.fandown.operator;
+
+/**
+ * What a sound vehicle shows, as the trade has it. The operator names what lies outside abnormal
+ * even where the place has no rule about it.
+ */
+final class Usual {
+    /** The governor may act so far from the vehicle file's figure, psi (assumption). */
+    static final int GOVERNOR_BAND = 7;
+
+    /** Least cut-in, psi. Source: 49 CFR 571.121 S5.1.1.1. */
+    static final int CUT_IN_LEAST = 100;
+
+    /** The warning comes on at no less, psi. Source: 49 CFR 571.121 S5.1.5. */
+    static final int WARNING_LEAST = 60;
+
+    /** The warning comes on at no more, psi. Source: California driver handbook, p. 99. */
+    static final int WARNING_MOST = 75;
+
+    /** A knob pops out at no less, psi. Source: Georgia driver manual 2020, p. 52. */
+    static final int POPS_LEAST = 20;
+
+    /** A knob pops out at no more, psi. Source: Georgia driver manual 2020, p. 52. */
+    static final int POPS_MOST = 45;
+
+    /** Build-up from 85 to 100 psi, s. Source: Georgia driver manual 2020, p. 52. */
+    static final int BUILD_UP = 45;
+
+    /** Longer than the model's build-up by this share is too long (assumption). */
+    static final double BUILD_UP_SHARE = 1.5;
+
+    /** Both needles are fed by one supply: they differ by no more when it is full (assumption). */
+    static final int NEEDLES_APART = 6;
+
+    /** A needle that works moves so far in a test, psi (assumption). */
+    static final int NEEDLE_MOVES = 5;
+
+    private Usual() {}
+
+    /**
+     * Most that is lost in a minute with the brakes released, psi. Source: driver manuals as states
+     * reprint them (2 and 3 psi); California driver handbook, p. 88.
+     */
+    static double lossReleased(int units) {
+        return units == 1 ? 2 : units == 2 ? 3 : 5;
+    }
+
+    /** Most that is lost in a minute with the brakes applied, psi. Source: the same. */
+    static double lossApplied(int units) {
+        return units == 1 ? 3 : units == 2 ? 4 : 6;
+    }
+}
