@@ -7,7 +7,7 @@ import java.util.List;
 import org.fandown.check.Check;
 import org.fandown.judgement.Judgement;
 import org.fandown.judgement.Status;
-import org.fandown.judgement.Verdict;
+import org.fandown.check.Verdict;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;

@@ -1,5 +1,6 @@
 package org.fandown.evidence;
 
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -40,6 +41,25 @@ public record WheelReading(
         values = copy(values);
         answers = copy(answers);
         defects = List.copyOf(defects);
+    }
+
+    /** Returns this and a later one of the same wheel; where both speak, the later one counts. */
+    WheelReading then(WheelReading later) {
+        Map<Check, Measured> allValues = new EnumMap<>(Check.class);
+        allValues.putAll(values);
+        allValues.putAll(later.values);
+        Map<Check, Boolean> allAnswers = new EnumMap<>(Check.class);
+        allAnswers.putAll(answers);
+        allAnswers.putAll(later.answers);
+        List<String> allDefects = new ArrayList<>(defects);
+        allDefects.addAll(later.defects);
+        return new WheelReading(
+                wheel,
+                allValues,
+                allAnswers,
+                later.makersLimit.or(() -> makersLimit),
+                allDefects,
+                later.at.orElse(at));
     }
 
     private static <V> Map<Check, V> copy(Map<Check, V> map) {

@@ -1,6 +1,7 @@
 package org.fandown.judgement;
 
 import java.util.List;
+import org.fandown.check.Verdict;
 import org.fandown.evidence.Inspection;
 import org.fandown.rulebook.RulesInForce;
 

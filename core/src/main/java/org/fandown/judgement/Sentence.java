@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.fandown.check.Severity;
+import org.fandown.check.Verdict;
 import org.fandown.rulebook.Standing;
 
 /** From findings and defects to the verdict. */

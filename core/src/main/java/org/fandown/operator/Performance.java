@@ -4,6 +4,7 @@ import java.time.OffsetDateTime;
 import java.util.List;
 import org.fandown.evidence.Inspection;
 import org.fandown.evidence.Instruments;
+import org.fandown.evidence.Observations;
 import org.fandown.evidence.Report;
 import org.fandown.procedure.Plan;
 import org.fandown.vehicle.Vehicle;
@@ -54,10 +55,7 @@ public record Performance(
                 report,
                 Instruments.USUAL,
                 false,
-                observed.readings(),
-                observed.wheels(),
-                observed.parts(),
-                false,
+                new Observations(observed.readings(), observed.wheels(), observed.parts(), false),
                 List.of(),
                 true);
     }

@@ -16,6 +16,8 @@ public record PracticeEvent(double seconds, Kind kind, String text) {
         REFUSED,
         /** What the person read, saw, heard or measured. */
         OBSERVED,
+        /** What the person says: a check begins, this was read, this follows. */
+        STATED,
         /** The vehicle showed something by itself: purge, warning, a knob that pops out. */
         SIGN,
         /** Somebody could have been hurt, or was. */

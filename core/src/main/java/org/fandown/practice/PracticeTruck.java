@@ -10,7 +10,9 @@ import org.fandown.air.AirSetup;
 import org.fandown.air.AirSystem;
 import org.fandown.air.Ambient;
 import org.fandown.air.FaultCase;
+import org.fandown.evidence.Statement;
 import org.fandown.practice.PracticeEvent.Kind;
+import org.fandown.units.Decimals;
 import org.fandown.units.Fingerprint;
 import org.fandown.units.RotationalSpeed;
 import org.fandown.vehicle.Vehicle;
@@ -50,6 +52,7 @@ public final class PracticeTruck {
     private final Watch watch;
     private final Doing doing;
     private final List<PracticeEvent> events = new ArrayList<>();
+    private final List<RunEntry> log = new ArrayList<>();
     private long ticks;
     private double rpm;
     private Optional<Sighting> seen = Optional.empty();
@@ -132,11 +135,30 @@ public final class PracticeTruck {
      */
     public Optional<String> act(OperatorAction action) {
         seen = Optional.empty();
+        log.add(new RunEntry.Act(ticks, action));
         Optional<String> refusal = doing.doIt(action);
         if (refusal.isPresent()) {
             note(Kind.REFUSED, action + ": " + refusal.get());
         }
         return refusal;
+    }
+
+    /** Says something: the truck does not move for it, but it becomes part of the run. */
+    public void state(Statement statement) {
+        log.add(new RunEntry.Stated(ticks, statement));
+        note(Kind.STATED, statement.toString());
+    }
+
+    /** Gives up waiting for a sign that did not come. */
+    void giveUp(ScriptStep.Wait wait) {
+        log.add(new RunEntry.GaveUp(ticks, wait));
+        note(
+                Kind.OBSERVED,
+                "waited "
+                        + Decimals.formatShort(wait.atMost(), 1)
+                        + " s for "
+                        + wait.sign().id()
+                        + " in vain");
     }
 
     /**
@@ -205,6 +227,16 @@ public final class PracticeTruck {
     /** Returns what happened so far, in order. */
     public List<PracticeEvent> events() {
         return Collections.unmodifiableList(events);
+    }
+
+    /** Returns what was done and said so far, in order. */
+    public List<RunEntry> log() {
+        return Collections.unmodifiableList(log);
+    }
+
+    /** Returns how many ticks have passed since the start. */
+    public long ticks() {
+        return ticks;
     }
 
     AirSetup setup() {

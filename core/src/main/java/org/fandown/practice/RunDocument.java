@@ -85,4 +85,9 @@ public final class RunDocument {
         }
         return text.toString();
     }
+
+    /** The value of a digit as {@link #hex} writes it, -1 if it is none. */
+    static int digit(char c) {
+        return HEX.indexOf(c);
+    }
 }

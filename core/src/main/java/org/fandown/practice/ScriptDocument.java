@@ -3,6 +3,7 @@ package org.fandown.practice;
 import java.util.List;
 import org.fandown.document.MapNode;
 import org.fandown.document.Tree;
+import org.fandown.evidence.StatementDocument;
 
 /**
  * Writes a script as the tree of a script file. {@link ScriptReader} reads the tree back to an
@@ -31,23 +32,32 @@ public final class ScriptDocument {
         return list;
     }
 
-    private static Tree.MapBuilder step(ScriptStep step) {
+    /** Writes one step that is neither a repetition nor a time. */
+    static MapNode thing(ScriptStep step) {
+        if (step instanceof ScriptStep.Wait wait) {
+            return waiting(wait).build();
+        }
+        if (step instanceof ScriptStep.State said) {
+            return StatementDocument.of(said.statement());
+        }
+        OperatorAction action = ((ScriptStep.Do) step).action();
+        return Tree.map().put(action.verb().id(), action.value()).build();
+    }
+
+    private static MapNode step(ScriptStep step) {
         if (step instanceof ScriptStep.At at) {
-            return Tree.map().put(ScriptKeys.AT, Amounts.ofSeconds(at.seconds()));
+            return Tree.map().put(ScriptKeys.AT, Amounts.ofSeconds(at.seconds())).build();
         }
         if (step instanceof ScriptStep.After after) {
-            return Tree.map().put(ScriptKeys.AFTER, Amounts.ofSeconds(after.seconds()));
-        }
-        if (step instanceof ScriptStep.Wait wait) {
-            return waiting(wait);
+            return Tree.map().put(ScriptKeys.AFTER, Amounts.ofSeconds(after.seconds())).build();
         }
         if (step instanceof ScriptStep.Repeat repeat) {
             return Tree.map()
                     .put(ScriptKeys.REPEAT, repeat.times())
-                    .put(ScriptKeys.STEPS, steps(repeat.steps()));
+                    .put(ScriptKeys.STEPS, steps(repeat.steps()))
+                    .build();
         }
-        OperatorAction action = ((ScriptStep.Do) step).action();
-        return Tree.map().put(action.verb().id(), action.value());
+        return thing(step);
     }
 
     private static Tree.MapBuilder waiting(ScriptStep.Wait wait) {

@@ -2,6 +2,7 @@ package org.fandown.practice;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.fandown.evidence.StatementReader;
 
 /** The keys of a script's steps. */
 final class ScriptKeys {
@@ -20,6 +21,7 @@ final class ScriptKeys {
 
     private static List<String> ofSteps() {
         List<String> keys = new ArrayList<>(List.of(AT, AFTER, WAIT, REPEAT));
+        keys.addAll(StatementReader.KEYS);
         for (Verb verb : Verb.values()) {
             keys.add(verb.id());
         }

@@ -7,6 +7,7 @@ import org.fandown.document.DocumentException;
 import org.fandown.document.Fields;
 import org.fandown.document.Nearest;
 import org.fandown.document.Node;
+import org.fandown.evidence.StatementReader;
 import org.fandown.units.Dimension;
 import org.fandown.units.GaugePressure;
 import org.fandown.units.Quantity;
@@ -22,6 +23,7 @@ public final class ScriptReader {
     private static final double MOST_PSI = 250;
 
     private final ActionReader actions;
+    private final StatementReader statements;
 
     /**
      * A reader of scripts for a vehicle.
@@ -30,6 +32,7 @@ public final class ScriptReader {
      */
     public ScriptReader(Vehicle vehicle) {
         actions = new ActionReader(vehicle);
+        statements = new StatementReader(vehicle);
     }
 
     /**
@@ -70,16 +73,38 @@ public final class ScriptReader {
     /** One item is a time to pass, something to do or wait for, or both in this order. */
     private void step(Fields fields, List<ScriptStep> steps) {
         boolean timed = time(fields, steps);
-        if (fields.has(ScriptKeys.WAIT)) {
-            steps.add(waiting(fields));
-        } else if (fields.has(ScriptKeys.REPEAT)) {
+        if (fields.has(ScriptKeys.REPEAT)) {
             int times = fields.integer(ScriptKeys.REPEAT, 1, MOST_TIMES);
             steps.add(new ScriptStep.Repeat(times, steps(fields)));
         } else {
-            verb(fields, timed).map(verb -> action(fields, verb)).ifPresent(steps::add);
+            thing(fields, timed).ifPresent(steps::add);
         }
         requireOneThing(fields);
         fields.end();
+    }
+
+    /**
+     * Reads one thing that is done, said or waited for, without a time.
+     *
+     * @throws DocumentException if it is none, or not one for this vehicle
+     */
+    ScriptStep thing(Fields fields) {
+        ScriptStep step = thing(fields, false).orElseThrow();
+        requireOneThing(fields);
+        fields.end();
+        return step;
+    }
+
+    private Optional<ScriptStep> thing(Fields fields, boolean timed) {
+        if (fields.has(ScriptKeys.WAIT)) {
+            return Optional.of(waiting(fields));
+        }
+        for (String key : StatementReader.KEYS) {
+            if (fields.has(key)) {
+                return Optional.of(new ScriptStep.State(statements.read(key, fields.node(key))));
+            }
+        }
+        return verb(fields, timed).map(verb -> action(fields, verb));
     }
 
     private static boolean time(Fields fields, List<ScriptStep> steps) {
@@ -174,6 +199,7 @@ public final class ScriptReader {
         for (String key : fields.keys()) {
             boolean thing =
                     Verb.byId(key).isPresent()
+                            || StatementReader.KEYS.contains(key)
                             || key.equals(ScriptKeys.WAIT)
                             || key.equals(ScriptKeys.REPEAT);
             if (thing) {

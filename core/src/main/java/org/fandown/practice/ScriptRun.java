@@ -2,8 +2,6 @@ package org.fandown.practice;
 
 import java.util.List;
 import java.util.function.Consumer;
-import org.fandown.practice.PracticeEvent.Kind;
-import org.fandown.units.Decimals;
 
 /** Performs a script on a practice truck. */
 public final class ScriptRun {
@@ -45,6 +43,8 @@ public final class ScriptRun {
     private void perform(ScriptStep step) {
         if (step instanceof ScriptStep.Do doing) {
             truck.act(doing.action());
+        } else if (step instanceof ScriptStep.State said) {
+            truck.state(said.statement());
         } else if (step instanceof ScriptStep.At at) {
             pass(at.seconds() - truck.time());
         } else if (step instanceof ScriptStep.After after) {
@@ -82,13 +82,7 @@ public final class ScriptRun {
             tick();
         }
         if (!isThere(wait)) {
-            truck.note(
-                    Kind.OBSERVED,
-                    "waited "
-                            + Decimals.formatShort(wait.atMost(), 1)
-                            + " s for "
-                            + wait.sign().id()
-                            + " in vain");
+            truck.giveUp(wait);
         }
     }
 

@@ -1,6 +1,7 @@
 package org.fandown.practice;
 
 import java.util.List;
+import org.fandown.evidence.Statement;
 import org.fandown.units.GaugePressure;
 
 /** One step of a {@link Script}. */
@@ -49,6 +50,13 @@ public sealed interface ScriptStep {
      * @param action what is done
      */
     record Do(OperatorAction action) implements ScriptStep {}
+
+    /**
+     * Says something, at the moment reached.
+     *
+     * @param statement what is said
+     */
+    record State(Statement statement) implements ScriptStep {}
 
     /**
      * Repeats steps.

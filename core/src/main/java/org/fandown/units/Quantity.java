@@ -21,6 +21,7 @@ import java.util.Set;
  */
 public final class Quantity {
     private static final int DECIMALS_OF_COMPUTED = 6;
+    private static final int MOST_DECIMALS = 15;
 
     private final double value;
     private final Unit unit;
@@ -104,6 +105,23 @@ public final class Quantity {
     /** Returns the text as entered, or as made by {@link #of}. */
     public String written() {
         return written;
+    }
+
+    /**
+     * Returns a text that {@link #parse} reads back to an equal quantity: the text as entered, or
+     * of a computed number as many decimals as it needs.
+     *
+     * @return the text; where 15 decimals are not enough, the closest with 15
+     */
+    public String exactText() {
+        String text = written;
+        for (int decimals = DECIMALS_OF_COMPUTED + 1; decimals <= MOST_DECIMALS; decimals++) {
+            if (parse(text).equals(this)) {
+                return text;
+            }
+            text = Decimals.formatShort(value, decimals) + " " + unit.symbol();
+        }
+        return text;
     }
 
     /** Returns what is measured. */

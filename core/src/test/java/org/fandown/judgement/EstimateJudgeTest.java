@@ -11,6 +11,7 @@ import java.util.Optional;
 import org.fandown.check.Check;
 import org.fandown.evidence.Circumstances;
 import org.fandown.evidence.Inspection;
+import org.fandown.evidence.Observations;
 import org.fandown.evidence.Reading;
 import org.fandown.units.Quantity;
 import org.fandown.yard.Packs;
@@ -136,11 +137,9 @@ class EstimateJudgeTest {
                         blank.report(),
                         blank.instruments(),
                         blank.conditionsAsPrinted(),
-                        Map.of(check, estimate(check, value, within, over)),
-                        Map.of(),
-                        Map.of(),
-                        false,
-                        List.of());
+                        Observations.of(Map.of(check, estimate(check, value, within, over))),
+                        List.of(),
+                        false);
         return Trial.of(Packs.of(rule), inspection);
     }
 }

@@ -5,6 +5,7 @@ import static org.fandown.yard.Packs.rule;
 
 import org.fandown.check.Check;
 import org.fandown.check.Severity;
+import org.fandown.check.Verdict;
 import org.fandown.yard.Packs;
 import org.fandown.yard.Trial;
 import org.fandown.yard.Trucks;

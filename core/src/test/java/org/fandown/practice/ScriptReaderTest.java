@@ -7,8 +7,13 @@ import static org.fandown.practice.Practices.script;
 import static org.fandown.practice.Practices.truck;
 
 import java.util.List;
+import org.fandown.check.Check;
+import org.fandown.check.Component;
+import org.fandown.check.Verdict;
 import org.fandown.document.DocumentException;
 import org.fandown.document.Json;
+import org.fandown.evidence.ClaimedDefect;
+import org.fandown.evidence.Statement;
 import org.fandown.units.GaugePressure;
 import org.fandown.vehicle.Vehicle;
 import org.junit.jupiter.api.Test;
@@ -27,6 +32,32 @@ class ScriptReaderTest {
             [{'after': '0.1 s'}]}]},
             {'throttle': '1100 rpm'}, {'couple-lines': 1}, {'open-drain': 'unit2'},
             {'chock': '3R'}, {'stand': 'reservoirs 2'}, {'look': 'tires'}, {'note': 'done'}""";
+
+    /** Every form of an observation, each with what is easily lost when it is written. */
+    private static final String ALL_STATEMENTS =
+            """
+            {'after': '1 s', 'begin': 'air-loss-applied'}, {'begin': 'pushrod-applied-stroke'},
+            {'record': {'circumstances': {'engine': 'off', 'applications': 3},
+              'readings': {
+                'governor-cut-out': ['121 psi', '122 psi'],
+                'gauge-error': {'value': '2 %', 'note': 'by the workshop gauge'},
+                'build-up-from-empty': {'time': '5 min 3 s', 'to': '100 psi'},
+                'build-up': {'from': '85 psi', 'to': '100 psi', 'time': '40 s'},
+                'air-loss-applied': {'start': '110 psi', 'end': '108 1/2 psi', 'time': '60 s'},
+                'air-loss-released': {'loss': '2 psi', 'time': '1 min', 'engine': 'running'},
+                'reservoir-reserve': {'before': '800 kPa', 'after': '600 kPa', 'applications': 5},
+                'low-air-warning-works': true},
+              'wheels': {'all': {'service-brake': 'applied'}, '1L': '1 3/8 in',
+                '2R': {'released': '79 mm', 'fully-applied-length': '115.3 mm'}},
+              'parts': {'tires': {'condition': 'flat', 'severity': 'major', 'note': '3R'},
+                'horn': 'ok', 'all-others': 'ok'}}},
+            {'record': {'wheels': {'3L': {'applied': '1.5 in', 'free': '0.5 in', 'lining': '8 mm',
+              'cam-angle': '10 deg', 'indicator-hidden': true, 'makers-limit': '2 in',
+              'defects': ['oil on the lining']}}}},
+            {'conclude': {'verdict': 'not-proven', 'defects': ['air-loss-applied', 'tires',
+              {'check': 'pushrod-applied-stroke', 'at': '3R'},
+              {'part': 'air-lines', 'at': 'unit2'}]}},
+            {'conclude': {'verdict': 'fit-to-move'}}""";
 
     @Test
     void every_form_of_a_step_is_read() {
@@ -64,6 +95,34 @@ class ScriptReaderTest {
                         .read(Practices.json("{'title': 'All', 'steps': [" + ALL_FORMS + "]}"));
 
         assertThat(again(read)).isEqualTo(read);
+    }
+
+    @Test
+    void what_is_said_is_written_and_read_back_the_same() {
+        Script read = script(combination(), ALL_STATEMENTS);
+
+        assertThat(read.steps()).hasSize(7);
+        assertThat(again(read)).isEqualTo(read);
+    }
+
+    @Test
+    void a_conclusion_names_checks_and_parts() {
+        ScriptStep said =
+                script(
+                                combination(),
+                                "{'conclude': {'verdict': 'not-fit-to-move', 'defects':"
+                                        + " [{'part': 'tires', 'at': '3R'}, 'abs-lamp']}}")
+                        .steps()
+                        .get(0);
+
+        assertThat(said)
+                .isEqualTo(
+                        new ScriptStep.State(
+                                new Statement.Conclude(
+                                        Verdict.NOT_FIT_TO_MOVE,
+                                        List.of(
+                                                ClaimedDefect.of(Component.TIRES, "3R"),
+                                                ClaimedDefect.of(Check.ABS_LAMP, "")))));
     }
 
     @ParameterizedTest
@@ -149,6 +208,31 @@ class ScriptReaderTest {
                 "{'repeat': 2, 'steps': []}; steps[0].steps; empty; at least one; write a step",
                 "{'repeat': 2}; steps[0]; 'steps' is missing; list; add",
                 "{'repeat': 1000, 'steps': [{'after': '2 min'}]}; steps; too long; 24 h; split",
+                "{'begin': 'air-los-applied'}; steps[0].begin; not a check; formats.md;"
+                        + " 'air-loss-applied'",
+                "{'begin': 'training'}; steps[0].begin; nobody makes; formats.md; on paper",
+                "{'begin': 'reservoir-volume'}; steps[0].begin; nobody makes; formats.md; by"
+                        + " itself",
+                "{'record': {}}; steps[0].record; nothing; readings, wheels or parts; readings:",
+                "{'record': {'reading': {}}}; steps[0].record.reading; not known here; readings;"
+                        + " 'readings'",
+                "{'record': {'readings': {'governor-cut-out': '120 Hz'}}};"
+                        + " steps[0].record.readings.governor-cut-out; unit; pressure; psi",
+                "{'record': {'wheels': {'9L': '1 in'}}}; steps[0].record.wheels.9L; not on the"
+                        + " vehicle; axles 1 to 3; count",
+                "{'conclude': {}}; steps[0].conclude; 'verdict' is missing; verdict; add",
+                "{'conclude': {'verdict': 'fit-to-mve'}}; steps[0].conclude.verdict; not one;"
+                        + " fit-to-move; 'fit-to-move'",
+                "{'conclude': {'verdict': 'fit-to-move', 'defects': ['tyres']}};"
+                        + " steps[0].conclude.defects[0]; not a check; parts; 'tires'",
+                "{'conclude': {'verdict': 'fit-to-move', 'defects': [{'part': 'tires', 'check':"
+                        + " 'abs-lamp'}]}}; steps[0].conclude.defects[0].part; one thing; either;"
+                        + " remove",
+                "{'conclude': {'verdict': 'fit-to-move', 'defects': [{'part': 'tires', 'at':"
+                        + " 'unit3'}]}}; steps[0].conclude.defects[0].at; no such place; unit1 to"
+                        + " unit2; count",
+                "{'key': 'on', 'begin': 'abs-lamp'}; steps[0].begin; one thing; one thing; of its"
+                        + " own",
                 "'purge'; steps[0]; text cannot stand here; map; write",
             })
     void what_cannot_be_is_refused(

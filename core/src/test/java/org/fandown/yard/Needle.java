@@ -7,6 +7,7 @@ import org.fandown.check.Check;
 import org.fandown.evidence.Circumstances;
 import org.fandown.evidence.Inspection;
 import org.fandown.evidence.Instruments;
+import org.fandown.evidence.Observations;
 import org.fandown.evidence.Reading;
 import org.fandown.evidence.Sample;
 import org.fandown.judgement.Judge;
@@ -72,10 +73,9 @@ public final class Needle {
                 EMPTY.report(),
                 WHOLE_PSI,
                 true,
-                Map.of(check, new Reading.Span(check, samples, Circumstances.NONE, "")),
-                Map.of(),
-                Map.of(),
-                false,
-                List.of());
+                Observations.of(
+                        Map.of(check, new Reading.Span(check, samples, Circumstances.NONE, ""))),
+                List.of(),
+                false);
     }
 }

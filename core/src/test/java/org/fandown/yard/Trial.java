@@ -1,6 +1,7 @@
 package org.fandown.yard;
 
 import java.util.List;
+import org.fandown.check.Verdict;
 import org.fandown.evidence.Inspection;
 import org.fandown.evidence.InspectionReader;
 import org.fandown.evidence.VehicleSource;
@@ -9,7 +10,6 @@ import org.fandown.judgement.Finding;
 import org.fandown.judgement.Judge;
 import org.fandown.judgement.Judgement;
 import org.fandown.judgement.Status;
-import org.fandown.judgement.Verdict;
 import org.fandown.rulebook.Rulebook;
 
 /** An inspection written down, judged, and its findings looked up. */

@@ -90,7 +90,7 @@ final class DriveRun {
 
     private static Mark.Weight weight(PracticeEvent.Kind kind) {
         return switch (kind) {
-            case ACTION, REFUSED, OBSERVED -> Mark.Weight.PLAIN;
+            case ACTION, REFUSED, OBSERVED, STATED -> Mark.Weight.PLAIN;
             case SIGN -> Mark.Weight.STRONG;
             case HAZARD -> Mark.Weight.HAZARD;
         };

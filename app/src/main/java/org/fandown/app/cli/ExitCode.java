@@ -1,6 +1,6 @@
 package org.fandown.app.cli;
 
-import org.fandown.judgement.Verdict;
+import org.fandown.check.Verdict;
 
 /** What a command ends with, for scripts that start it. */
 public final class ExitCode {

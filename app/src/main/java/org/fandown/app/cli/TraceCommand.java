@@ -20,6 +20,7 @@ import org.fandown.document.Json;
 import org.fandown.document.MapNode;
 import org.fandown.evidence.Inspection;
 import org.fandown.evidence.Instruments;
+import org.fandown.evidence.Observations;
 import org.fandown.evidence.Report;
 import org.fandown.judgement.Judge;
 import org.fandown.judgement.Judgement;
@@ -223,10 +224,7 @@ final class TraceCommand implements Callable<Integer> {
                     new Report(Map.of()),
                     instruments,
                     asPrinted,
-                    readings.readings(),
-                    Map.of(),
-                    Map.of(),
-                    false,
+                    Observations.of(readings.readings()),
                     List.of(),
                     simulated);
         }

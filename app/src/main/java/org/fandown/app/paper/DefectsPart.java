@@ -6,11 +6,11 @@ import java.util.Optional;
 import org.fandown.check.Check;
 import org.fandown.check.Component;
 import org.fandown.check.Severity;
+import org.fandown.check.Verdict;
 import org.fandown.judgement.Defect;
 import org.fandown.judgement.Finding;
 import org.fandown.judgement.Judgement;
 import org.fandown.judgement.Measurement;
-import org.fandown.judgement.Verdict;
 
 /** The defects, or the words that none were found. */
 final class DefectsPart {

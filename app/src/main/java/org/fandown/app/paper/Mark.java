@@ -1,7 +1,7 @@
 package org.fandown.app.paper;
 
+import org.fandown.check.Verdict;
 import org.fandown.judgement.Status;
-import org.fandown.judgement.Verdict;
 
 /** Mark and word of a status. Marks differ in shape, so that they can be told apart in black. */
 enum Mark {

@@ -14,6 +14,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.fandown.app.cli.FandownCommand;
 import org.fandown.check.CheckKind;
+import org.fandown.check.Verdict;
 import org.fandown.document.Json;
 import org.fandown.document.ListNode;
 import org.fandown.document.MapNode;
@@ -28,6 +29,7 @@ import org.fandown.practice.Scenario;
 import org.fandown.practice.ScenarioReader;
 import org.fandown.practice.Script;
 import org.fandown.practice.ScriptReader;
+import org.fandown.practice.ScriptStep;
 import org.fandown.practice.Signal;
 import org.fandown.practice.Verb;
 import org.fandown.trace.Channel;
@@ -36,6 +38,8 @@ import org.fandown.trace.MarksReader;
 import org.fandown.trace.Recognised;
 import org.fandown.units.Dimension;
 import org.fandown.units.Quantity;
+import org.fandown.vehicle.Vehicle;
+import org.fandown.vehicle.VehicleReader;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
@@ -183,6 +187,21 @@ class FormatsGuideExamplesTest {
         assertThat(scenario.parts()).hasSize(2);
         assertThat(scenario.seed()).isEqualTo(7);
         assertThat(script.steps()).hasSize(8);
+    }
+
+    @Test
+    void the_statements_load_as_they_are_printed_and_every_word_is_named() {
+        Vehicle vehicle =
+                VehicleReader.read(
+                        DocumentFiles.read(EXAMPLES.resolve("vehicles/tractor-box-trailer.yaml")));
+        String steps = "steps:\n" + block("yaml statements").indent(2);
+        Script script = new ScriptReader(vehicle).read(DocumentText.yaml("formats.md", steps));
+
+        assertThat(script.steps().stream().filter(step -> step instanceof ScriptStep.State))
+                .hasSize(3);
+        for (Verdict verdict : Verdict.values()) {
+            assertThat(section("## Script\n")).contains("`" + Names.kebab(verdict) + "`");
+        }
     }
 
     @Test

@@ -76,11 +76,9 @@ public final class Samples {
                         new Report(change.apply(entries)),
                         one.instruments(),
                         one.conditionsAsPrinted(),
-                        one.readings(),
-                        one.wheels(),
-                        one.parts(),
-                        one.allOtherPartsSeen(),
-                        one.notes()));
+                        one.observations(),
+                        one.notes(),
+                        one.simulated()));
     }
 
     /** What is printed for one of the examples. */

@@ -2,9 +2,9 @@ package org.fandown.reference.judgement;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import org.fandown.check.Verdict;
 import org.fandown.judgement.Finding;
 import org.fandown.judgement.Status;
-import org.fandown.judgement.Verdict;
 import org.fandown.reference.Source;
 import org.fandown.reference.Source.Kind;
 import org.junit.jupiter.api.Test;

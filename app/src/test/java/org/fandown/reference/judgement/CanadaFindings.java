@@ -5,10 +5,10 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Optional;
 import org.fandown.check.Severity;
+import org.fandown.check.Verdict;
 import org.fandown.judgement.Finding;
 import org.fandown.judgement.Measurement;
 import org.fandown.judgement.Status;
-import org.fandown.judgement.Verdict;
 import org.fandown.units.Quantity;
 
 /** What the worked examples of Canada ask of a finding. */

@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.fandown.reference.judgement.CanadaFindings.TODAY;
 
 import org.fandown.check.Severity;
+import org.fandown.check.Verdict;
 import org.fandown.judgement.Finding;
 import org.fandown.judgement.Status;
-import org.fandown.judgement.Verdict;
 import org.fandown.reference.Source;
 import org.fandown.reference.Source.Kind;
 import org.junit.jupiter.params.ParameterizedTest;

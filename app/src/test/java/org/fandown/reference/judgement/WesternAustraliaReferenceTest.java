@@ -4,10 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Optional;
 import org.fandown.check.Severity;
+import org.fandown.check.Verdict;
 import org.fandown.judgement.Defect;
 import org.fandown.judgement.Finding;
 import org.fandown.judgement.Status;
-import org.fandown.judgement.Verdict;
 import org.fandown.reference.Source;
 import org.fandown.reference.Source.Kind;
 import org.junit.jupiter.api.Test;

@@ -17,6 +17,7 @@ import org.fandown.document.Json;
 import org.fandown.evidence.Circumstances;
 import org.fandown.evidence.Inspection;
 import org.fandown.evidence.Instruments;
+import org.fandown.evidence.Observations;
 import org.fandown.evidence.Reading;
 import org.fandown.judgement.Allowed;
 import org.fandown.judgement.Edge;
@@ -190,11 +191,13 @@ class JudgementPropertyTest {
                 inspection.report(),
                 instruments,
                 inspection.conditionsAsPrinted(),
-                readings,
-                inspection.wheels(),
-                inspection.parts(),
-                inspection.allOtherPartsSeen(),
-                inspection.notes());
+                new Observations(
+                        readings,
+                        inspection.wheels(),
+                        inspection.parts(),
+                        inspection.allOtherPartsSeen()),
+                inspection.notes(),
+                inspection.simulated());
     }
 
     private static List<Finding> strokes(String stroke, double step) {

@@ -1,4 +1,4 @@
-package org.fandown.judgement;
+package org.fandown.check;
 
 /** The whole of a judgement. */
 public enum Verdict {
