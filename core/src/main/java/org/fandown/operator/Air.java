@@ -14,10 +14,14 @@ final class Air {
     static final int FAST_IDLE = 1200;
 
     /** No fall of the needles for so many applications: nothing more comes of pumping. */
-    private static final int FRUITLESS = 12;
+    private static final int FRUITLESS = 25;
 
     private static final int MOST_APPLICATIONS = 150;
     private static final int RISES = 2;
+
+    /** A gentle application, percent: it takes about a psi. */
+    private static final int GENTLE = 15;
+
     private static final double PRESSED = 1;
     private static final double LET_UP = 2;
 
@@ -25,7 +29,7 @@ final class Air {
     private static final double STANDS = 90;
 
     /** The needles stand still for so long above cut-in: the compressor rests, s. */
-    private static final double RESTS = 25;
+    private static final double RESTS = 60;
 
     /** Longest build-up anybody waits for, s. */
     private static final double PATIENCE = 2400;
@@ -169,7 +173,7 @@ final class Air {
                 break;
             }
             boolean near = needles().lower() - floor < 2 * person.durations().application(floor);
-            found = apply(near ? 50 : Cab.FLOOR, seen);
+            found = apply(near && fruitless == 0 ? 50 : Cab.FLOOR, seen);
             fruitless = needles().sum() < lowest ? 0 : fruitless + 1;
             lowest = Math.min(lowest, needles().sum());
         }
@@ -185,17 +189,22 @@ final class Air {
     /** What the needles showed when they turned, and whether they did. */
     record Turn(boolean climbs, Needles at) {}
 
-    /** Pumps the pedal slowly, engine idling, until the needles climb between applications. */
+    /**
+     * Pumps the pedal, engine idling, until the needles climb between applications: ever more
+     * gently, so that the last application takes no more than a psi or two.
+     */
     Turn pumpDownUntilClimbs() {
-        int floor = Math.max(person.durations().cutIn() - 25, 50);
+        int cutIn = person.durations().cutIn();
+        int floor = Math.max(cutIn - 25, 50);
         for (int i = 0; i < MOST_APPLICATIONS && needles().lower() > floor; i++) {
-            boolean near = needles().lower() < person.durations().cutIn() + 8;
-            cab().foot(near ? 40 : 70);
+            int above = needles().lower() - cutIn;
+            cab().foot(above > 10 ? 80 : above > 5 ? 40 : GENTLE);
             person.pass(PRESSED);
             cab().foot(0);
             person.pass(LET_UP);
             Needles low = needles();
-            if (near && person.await(() -> needles().sum() >= low.sum() + 2 * RISES, 12)) {
+            double patience = above > 4 ? 0 : above > -3 ? 6 : 15;
+            if (person.await(() -> climbed(low), patience)) {
                 resting = false;
                 stirred();
                 return new Turn(true, low);
@@ -203,6 +212,10 @@ final class Air {
         }
         stirred();
         return new Turn(false, needles());
+    }
+
+    private boolean climbed(Needles from) {
+        return needles().sum() >= from.sum() + RISES;
     }
 
     /** Pushes the trailer supply knob in and waits for the needles to steady; true if it stays. */

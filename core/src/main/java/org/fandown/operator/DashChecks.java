@@ -4,12 +4,17 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.fandown.check.Check;
+import org.fandown.procedure.Aspect;
 import org.fandown.procedure.CheckStep;
+import org.fandown.procedure.Need;
 
 /** Lamps, and the needles before driving. */
 final class DashChecks {
     /** A lamp that checks itself is out again after, s. */
     private static final double SELF_CHECK = 10;
+
+    /** A needle so far above a figure is clearly above it, psi. */
+    private static final int CLEARLY = 2;
 
     private DashChecks() {}
 
@@ -59,8 +64,13 @@ final class DashChecks {
     }
 
     private static Observed beforeDriving(CheckStep step, Person person) {
-        person.pass(3);
         Observed observed = new Observed();
+        int least = 0;
+        for (Need need : step.needs()) {
+            least = need.aspect() == Aspect.PRESSURE ? Math.max(least, need.least()) : least;
+        }
+        person.air().pumpTo(least + CLEARLY, Air.FAST_IDLE);
+        person.pass(3);
         if (person.cab().warns()) {
             observed.abnormal(step.check(), "a warning is on");
         }

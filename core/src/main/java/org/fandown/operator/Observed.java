@@ -15,6 +15,7 @@ import org.fandown.evidence.PartReading;
 import org.fandown.evidence.Reading;
 import org.fandown.evidence.WheelReading;
 import org.fandown.units.Quantity;
+import org.fandown.units.Unit;
 import org.fandown.vehicle.WheelId;
 
 /**
@@ -36,6 +37,13 @@ public final class Observed {
     /** Notes what each needle showed. */
     Observed needles(Check check, Needles needles, Circumstances at, String note) {
         return reading(new Reading.Value(check, needles.quantities(), Optional.empty(), at, note));
+    }
+
+    /** Notes what one needle showed, psi. */
+    Observed needle(Check check, int psi, Circumstances at, String note) {
+        return reading(
+                new Reading.Value(
+                        check, List.of(Quantity.of(psi, Unit.PSI)), Optional.empty(), at, note));
     }
 
     /** Notes an answer; a no is abnormal as well. */

@@ -24,7 +24,10 @@ final class Usual {
     static final int POPS_MOST = 45;
 
     /** Build-up from 85 to 100 psi, s. Source: Georgia driver manual 2020, p. 52. */
-    static final int BUILD_UP = 45;
+    static final double BUILD_UP = 45;
+
+    /** That climb, psi. */
+    static final double BUILD_UP_RISE = 15;
 
     /** Longer than the model's build-up by this share is too long (assumption). */
     static final double BUILD_UP_SHARE = 1.5;
