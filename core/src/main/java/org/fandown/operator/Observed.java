@@ -8,9 +8,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.fandown.check.Check;
-import org.fandown.check.Circumstance;
 import org.fandown.check.Component;
 import org.fandown.evidence.Circumstances;
+import org.fandown.evidence.Observations;
 import org.fandown.evidence.PartReading;
 import org.fandown.evidence.Reading;
 import org.fandown.evidence.WheelReading;
@@ -23,15 +23,14 @@ import org.fandown.vehicle.WheelId;
  * ones; measurements of one wheel are put together.
  */
 public final class Observed {
-    private final Map<Check, Reading> readings = new EnumMap<>(Check.class);
-    private final Map<WheelId, WheelReading> wheels = new TreeMap<>();
-    private final Map<Component, PartReading> parts = new EnumMap<>(Component.class);
     private final List<Abnormal> abnormal = new ArrayList<>();
     private final List<NotDone> notDone = new ArrayList<>();
+    private Observations noted = Observations.NONE;
 
     Observed reading(Reading reading) {
-        readings.put(reading.check(), reading);
-        return this;
+        Map<Check, Reading> one = new EnumMap<>(Check.class);
+        one.put(reading.check(), reading);
+        return note(Observations.of(one));
     }
 
     /** Notes what each needle showed. */
@@ -56,47 +55,20 @@ public final class Observed {
 
     /** Notes what was measured at a wheel, beside what is noted of it already. */
     Observed wheel(WheelReading reading) {
-        WheelReading before = wheels.get(reading.wheel());
-        wheels.put(reading.wheel(), before == null ? reading : together(before, reading));
-        return this;
+        Map<WheelId, WheelReading> one = new TreeMap<>();
+        one.put(reading.wheel(), reading);
+        return note(new Observations(Map.of(), one, Map.of(), false));
     }
 
-    private static WheelReading together(WheelReading before, WheelReading more) {
-        Map<Check, WheelReading.Measured> values = new EnumMap<>(Check.class);
-        values.putAll(before.values());
-        values.putAll(more.values());
-        Map<Check, Boolean> answers = new EnumMap<>(Check.class);
-        answers.putAll(before.answers());
-        answers.putAll(more.answers());
-        List<String> defects = new ArrayList<>(before.defects());
-        defects.addAll(more.defects());
-        return new WheelReading(
-                before.wheel(),
-                values,
-                answers,
-                more.makersLimit().or(before::makersLimit),
-                defects,
-                common(before.at(), more.at()));
-    }
-
-    /** A wheel has one set of circumstances: those that held all the time are kept. */
-    private static Circumstances common(Circumstances one, Circumstances other) {
-        Map<Circumstance, String> states = new EnumMap<>(Circumstance.class);
-        one.states()
-                .forEach(
-                        (what, state) -> {
-                            if (other.state(what).map(state::equals).orElse(true)) {
-                                states.put(what, state);
-                            }
-                        });
-        Map<Circumstance, Quantity> quantities = new EnumMap<>(Circumstance.class);
-        quantities.putAll(other.quantities());
-        quantities.putAll(one.quantities());
-        return new Circumstances(states, quantities);
-    }
-
+    /** Notes what was seen of a part. */
     Observed part(PartReading reading) {
-        parts.put(reading.part(), reading);
+        Map<Component, PartReading> one = new EnumMap<>(Component.class);
+        one.put(reading.part(), reading);
+        return note(new Observations(Map.of(), Map.of(), one, false));
+    }
+
+    private Observed note(Observations more) {
+        noted = noted.then(more);
         return this;
     }
 
@@ -122,26 +94,14 @@ public final class Observed {
 
     /** Adds what another step brought. */
     void add(Observed more) {
-        readings.putAll(more.readings);
-        more.wheels.values().forEach(this::wheel);
-        parts.putAll(more.parts);
+        note(more.noted);
         abnormal.addAll(more.abnormal);
         notDone.addAll(more.notDone);
     }
 
-    /** Returns the readings, one for each check. */
-    public Map<Check, Reading> readings() {
-        return Collections.unmodifiableMap(readings);
-    }
-
-    /** Returns what was measured at each wheel. */
-    public Map<WheelId, WheelReading> wheels() {
-        return Collections.unmodifiableMap(wheels);
-    }
-
-    /** Returns the parts that were looked at. */
-    public Map<Component, PartReading> parts() {
-        return Collections.unmodifiableMap(parts);
+    /** Returns what was read, measured and seen. */
+    public Observations noted() {
+        return noted;
     }
 
     /** Returns what was noticed that a sound vehicle does not show, in order. */

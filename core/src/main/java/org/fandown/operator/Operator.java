@@ -1,8 +1,12 @@
 package org.fandown.operator;
 
+import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.fandown.evidence.Observations;
+import org.fandown.evidence.Report;
+import org.fandown.evidence.Statement;
 import org.fandown.practice.PracticeTruck;
 import org.fandown.procedure.CheckStep;
 import org.fandown.procedure.Durations;
@@ -61,6 +65,22 @@ public final class Operator {
         return new Operator(plan, truck).perform();
     }
 
+    /**
+     * Performs a plan and concludes: says which verdict and which defects follow.
+     *
+     * @param plan a plan for the truck's vehicle
+     * @param truck a truck that nobody has touched yet, standing before it
+     * @param moment when the inspection is dated
+     * @param report what the written report holds besides, such as plate and inspector
+     * @throws IllegalArgumentException if the plan is for another vehicle, or time has passed
+     */
+    public static Performance perform(
+            Plan plan, PracticeTruck truck, OffsetDateTime moment, Report report) {
+        Performance performance = perform(plan, truck);
+        truck.state(Conclusion.of(performance, performance.inspection(moment, report)));
+        return performance;
+    }
+
     private Performance perform() {
         for (PlannedStep planned : plan.steps()) {
             double begin = person.time();
@@ -71,7 +91,7 @@ public final class Operator {
             }
             times.add(new StepTime(planned, begin, person.time()));
         }
-        return new Performance(plan, plan.set().rules().vehicle(), observed, times, person.acts());
+        return new Performance(plan, plan.set().rules().vehicle(), observed, times);
     }
 
     private void goTo(PlannedStep planned, Spot spot) {
@@ -113,7 +133,12 @@ public final class Operator {
             observed.notDone(step.check(), missing.get());
             return;
         }
-        observed.add(way.get().perform(step, person));
+        step.checks().forEach(check -> person.state(new Statement.Begin(check)));
+        Observed found = way.get().perform(step, person);
         person.helper(false);
+        if (!found.noted().equals(Observations.NONE)) {
+            person.state(new Statement.Record(found.noted()));
+        }
+        observed.add(found);
     }
 }

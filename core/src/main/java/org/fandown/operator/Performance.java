@@ -4,7 +4,6 @@ import java.time.OffsetDateTime;
 import java.util.List;
 import org.fandown.evidence.Inspection;
 import org.fandown.evidence.Instruments;
-import org.fandown.evidence.Observations;
 import org.fandown.evidence.Report;
 import org.fandown.procedure.Plan;
 import org.fandown.vehicle.Vehicle;
@@ -16,14 +15,11 @@ import org.fandown.vehicle.Vehicle;
  * @param vehicle the vehicle
  * @param observed what was written down
  * @param times when each step was performed
- * @param acts what hands and feet did; done again at the same times they give the same run
  */
-public record Performance(
-        Plan plan, Vehicle vehicle, Observed observed, List<StepTime> times, List<Act> acts) {
-    /** Copies the lists. */
+public record Performance(Plan plan, Vehicle vehicle, Observed observed, List<StepTime> times) {
+    /** Copies the list. */
     public Performance {
         times = List.copyOf(times);
-        acts = List.copyOf(acts);
     }
 
     /** Returns how long it took, s. */
@@ -55,7 +51,7 @@ public record Performance(
                 report,
                 Instruments.USUAL,
                 false,
-                new Observations(observed.readings(), observed.wheels(), observed.parts(), false),
+                observed.noted(),
                 List.of(),
                 true);
     }

@@ -1,9 +1,9 @@
 package org.fandown.operator;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
+import org.fandown.evidence.Statement;
 import org.fandown.practice.Dash;
 import org.fandown.practice.OperatorAction;
 import org.fandown.practice.PracticeTruck;
@@ -29,7 +29,6 @@ final class Person {
     private final Durations durations;
     private final Cab cab = new Cab(this);
     private final Air air = new Air(this);
-    private final List<Act> acts = new ArrayList<>();
     private Spot spot = Spot.GROUND;
     private boolean helper;
     private boolean trailerCharged;
@@ -94,11 +93,7 @@ final class Person {
 
     /** Does something; what is done in the cab is done there, by the helper if one sits in it. */
     Optional<String> act(Verb verb, String value) {
-        OperatorAction action = new OperatorAction(verb, value);
-        double now = time();
-        Optional<String> refusal = truck.act(action);
-        acts.add(new Act(now, action, refusal));
-        return refusal;
+        return truck.act(new OperatorAction(verb, value));
     }
 
     /** Does something and returns what it showed, empty if it could not be done. */
@@ -107,8 +102,9 @@ final class Person {
         return truck.seen();
     }
 
-    List<Act> acts() {
-        return acts;
+    /** Says what is done, what was observed or what follows. */
+    void state(Statement statement) {
+        truck.state(statement);
     }
 
     // ---- where the person is

@@ -37,7 +37,7 @@ final class ArrowTable {
             plot      : units
             procedure : units document check vehicle rulebook
             practice  : units document check vehicle air braking evidence
-            operator  : units check vehicle rulebook evidence procedure practice
+            operator  : units check vehicle rulebook evidence judgement procedure practice
             referee   : units document check vehicle rulebook braking evidence trace judgement \
             procedure practice
             record    : units document check vehicle rulebook braking evidence judgement
