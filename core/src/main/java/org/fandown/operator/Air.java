@@ -43,6 +43,8 @@ final class Air {
     private double changed;
     private int ceiling = Integer.MAX_VALUE;
     private Needles beforeDrain = new Needles(0, 0);
+    private double drained;
+    private double leaked;
 
     Air(Person person) {
         this.person = person;
@@ -68,6 +70,21 @@ final class Air {
     /** What the needles showed before the supply reservoir was drained. */
     Needles beforeDrain() {
         return beforeDrain;
+    }
+
+    /** How long ago the supply reservoir was drained, s. */
+    double sinceDrain() {
+        return person.time() - drained;
+    }
+
+    /** Remembers what is lost in a minute with the brakes released, psi. */
+    void leaks(double perMinute) {
+        leaked = Math.max(perMinute, 0);
+    }
+
+    /** What is lost in a minute with the brakes released, psi; 0 while that is not known. */
+    double leaked() {
+        return leaked;
     }
 
     /** How long the air has been left alone, s. */
@@ -236,6 +253,7 @@ final class Air {
     /** Drains the supply reservoir and shuts its drain; refused where there is none. */
     void drainSupply() {
         beforeDrain = needles();
+        drained = person.time();
         person.act(Verb.OPEN_DRAIN, "supply");
         person.pass(DRAINS);
         person.act(Verb.SHUT_DRAIN, "supply");

@@ -13,11 +13,17 @@ import org.fandown.procedure.Work;
  * pressures are those of a model.
  */
 final class Amends {
-    private static final int MOST_PASSES = 8;
+    private static final int MOST_PASSES = 12;
     private static final int SPARE = 8;
+    private static final int LEAKS = 4;
+
+    /** With so much air a knob stays in, if ever, psi. */
+    private static final int KEEPS_KNOBS_IN = 90;
 
     private final Person person;
     private final Works works;
+    private boolean restIsLost;
+    private boolean triedMoreAir;
 
     Amends(Person person, Works works) {
         this.person = person;
@@ -26,6 +32,8 @@ final class Amends {
 
     /** Makes the needs hold; returns the one that cannot be made to, empty if all hold. */
     Optional<String> ready(Step step, Spot spot) {
+        restIsLost = false;
+        triedMoreAir = false;
         Optional<String> trouble = Optional.empty();
         for (int i = 0; i < MOST_PASSES && trouble.isEmpty(); i++) {
             Optional<Need> open = open(step.needs());
@@ -48,16 +56,29 @@ final class Amends {
     private Optional<Need> open(List<Need> needs) {
         // The pressure first: making it needs the engine, which other needs may want off after.
         for (Need need : needs) {
-            if (need.aspect() == Aspect.PRESSURE && !holds(need)) {
+            if (need.aspect() == Aspect.PRESSURE && !holds(need) && !isKept(needs, need)) {
                 return Optional.of(need);
             }
         }
         for (Need need : needs) {
-            if (need.aspect() != Aspect.REST && !holds(need)) {
+            boolean first = need.aspect() != Aspect.REST && need.aspect() != Aspect.PRESSURE;
+            if (first && !holds(need)) {
                 return Optional.of(need);
             }
         }
-        return needs.stream().filter(need -> !holds(need)).findFirst();
+        return needs.stream().filter(n -> n.aspect() == Aspect.REST && !holds(n)).findFirst();
+    }
+
+    /**
+     * Whether a pressure was there when the supply reservoir was drained: what check valves keep of
+     * it is not made up for.
+     */
+    private boolean isKept(List<Need> needs, Need pressure) {
+        boolean drained =
+                person.supplyDrained()
+                        && needs.stream()
+                                .anyMatch(n -> n.aspect() == Aspect.SUPPLY_RESERVOIR && is(n, 0));
+        return drained && person.air().beforeDrain().lower() >= pressure.least();
     }
 
     private boolean holds(Need need) {
@@ -72,7 +93,7 @@ final class Amends {
             case CHOCKS -> is(need, person.chocked());
             case TRAILER_AIR -> is(need, person.trailerCharged());
             case COMPRESSOR -> is(need, !person.air().resting());
-            case REST -> !is(need, 1) || person.air().rested() >= settling() - 0.5;
+            case REST -> !is(need, 1) || restIsLost || person.air().rested() >= settling() - 0.5;
             case SUPPLY_RESERVOIR -> is(need, !person.supplyDrained());
         };
     }
@@ -105,9 +126,9 @@ final class Amends {
             case PRESSURE -> pressure(need, engineOff);
             case KEY -> work(need.least() == 1 ? Work.KEY_ON : Work.STOP_ENGINE);
             case ENGINE -> work(need.least() == 1 ? Work.START_ENGINE : Work.STOP_ENGINE);
-            case PARKING -> work(need.least() == 1 ? Work.RELEASE_PARKING : Work.SET_PARKING);
+            case PARKING -> knob(need.least() == 1 ? Work.RELEASE_PARKING : Work.SET_PARKING);
             case TRAILER_SUPPLY, TRAILER_AIR ->
-                    work(need.least() == 1 ? Work.OPEN_TRAILER_SUPPLY : Work.CLOSE_TRAILER_SUPPLY);
+                    knob(need.least() == 1 ? Work.OPEN_TRAILER_SUPPLY : Work.CLOSE_TRAILER_SUPPLY);
             case CHOCKS -> work(need.least() == 1 ? Work.CHOCK : Work.UNCHOCK);
             case SECURED -> work(Work.SET_PARKING);
             case LINES -> Optional.of(need.asked() + " are needed");
@@ -125,6 +146,17 @@ final class Amends {
         return works.doIt(work, 0);
     }
 
+    /** A knob that does not stay in is tried once more with more air. */
+    private Optional<String> knob(Work work) {
+        Optional<String> trouble = work(work);
+        boolean push = work == Work.RELEASE_PARKING || work == Work.OPEN_TRAILER_SUPPLY;
+        if (trouble.isEmpty() || !push || triedMoreAir) {
+            return trouble;
+        }
+        triedMoreAir = true;
+        return pumpFor(KEEPS_KNOBS_IN).isPresent() ? trouble : Optional.empty();
+    }
+
     private Optional<String> drain() {
         return work(Work.DRAIN_SUPPLY);
     }
@@ -137,7 +169,8 @@ final class Amends {
         // What an engine at rest no longer makes good is pumped in reserve.
         int spare = engineOff ? SPARE : 0;
         int goal = Math.min(need.least() + spare, Math.max(need.most() - 1, need.least()));
-        return pumpFor(goal);
+        Optional<String> trouble = pumpFor(goal);
+        return person.cab().needles().lower() >= need.least() ? Optional.empty() : trouble;
     }
 
     private Optional<String> pumpFor(int psi) {
@@ -163,7 +196,10 @@ final class Amends {
             toCab();
             person.cab().stop();
         }
+        int before = person.cab().needles().lower();
         person.pass(settling() - person.air().rested());
+        // A needle that falls so far meanwhile does so by a leak, and would never come to rest.
+        restIsLost = before - person.cab().needles().lower() >= LEAKS;
         return Optional.empty();
     }
 

@@ -13,10 +13,15 @@ final class Cab {
     private static final double STARTS_WITHIN = 10;
     private static final double KNOB = 1;
 
+    /** A needle that moved so far has shown that it does, psi. */
+    private static final int MOVED = 30;
+
     private final Person person;
     private String gear = "neutral";
     private boolean handBrakeSet = true;
     private int foot;
+    private Needles least = new Needles(Integer.MAX_VALUE, Integer.MAX_VALUE);
+    private Needles most = new Needles(0, 0);
 
     Cab(Person person) {
         this.person = person;
@@ -27,7 +32,24 @@ final class Cab {
     }
 
     Needles needles() {
-        return Needles.read(dash());
+        Needles now = Needles.read(dash());
+        least = least.least(now);
+        most = most.most(now);
+        return now;
+    }
+
+    /** Returns what of a needle that stands still while the other moves, empty if both moved. */
+    Optional<String> stuckNeedle() {
+        int primary = most.primary() - least.primary();
+        int secondary = most.secondary() - least.secondary();
+        boolean moved = Math.max(primary, secondary) >= MOVED;
+        if (!moved || Math.min(primary, secondary) >= Usual.NEEDLE_MOVES) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                "the "
+                        + (primary < secondary ? "primary" : "secondary")
+                        + " needle stands still while the other moves");
     }
 
     double rpm() {

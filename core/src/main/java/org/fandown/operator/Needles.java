@@ -30,6 +30,14 @@ record Needles(int primary, int secondary) {
         return Math.max(primary, secondary);
     }
 
+    Needles least(Needles other) {
+        return new Needles(Math.min(primary, other.primary), Math.min(secondary, other.secondary));
+    }
+
+    Needles most(Needles other) {
+        return new Needles(Math.max(primary, other.primary), Math.max(secondary, other.secondary));
+    }
+
     int sum() {
         return primary + secondary;
     }

@@ -4,6 +4,7 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.fandown.check.Check;
 import org.fandown.evidence.Observations;
 import org.fandown.evidence.Report;
 import org.fandown.evidence.Statement;
@@ -91,6 +92,7 @@ public final class Operator {
             }
             times.add(new StepTime(planned, begin, person.time()));
         }
+        person.cab().stuckNeedle().ifPresent(why -> observed.abnormal(Check.GAUGE_WORKS, why));
         return new Performance(plan, plan.set().rules().vehicle(), observed, times);
     }
 
