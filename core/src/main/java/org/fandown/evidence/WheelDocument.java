@@ -12,6 +12,7 @@ final class WheelDocument {
     static Tree.MapBuilder of(WheelReading wheel) {
         Tree.MapBuilder map = Tree.map();
         for (Map.Entry<Check, WheelReading.Measured> entry : wheel.values().entrySet()) {
+            requireCommon(wheel, entry.getValue());
             put(map, entry.getKey(), entry.getValue());
         }
         wheel.answer(Check.STROKE_INDICATOR_HIDDEN)
@@ -25,6 +26,16 @@ final class WheelDocument {
         }
         ObservationsDocument.circumstances(map, wheel.at());
         return map;
+    }
+
+    /** A wheel is written with one set of circumstances. */
+    private static void requireCommon(WheelReading wheel, WheelReading.Measured measured) {
+        if (!wheel.at(measured).equals(wheel.at())) {
+            throw new IllegalArgumentException(
+                    "What was measured at "
+                            + wheel.wheel()
+                            + " under different circumstances has to be written one by one.");
+        }
     }
 
     /** A stroke found from two lengths keeps that it has the doubt of two readings. */

@@ -33,8 +33,24 @@ public record WheelReading(
      * @param value the value
      * @param readings how many instrument readings went into it: one, or two where a stroke was
      *     found by subtraction
+     * @param own what held while this was measured, empty if what held for the wheel: one stroke is
+     *     measured with the pedal up, another with the pedal down
      */
-    public record Measured(Quantity value, int readings) {}
+    public record Measured(Quantity value, int readings, Optional<Circumstances> own) {
+        /** What held for the wheel held for it. */
+        public Measured(Quantity value, int readings) {
+            this(value, readings, Optional.empty());
+        }
+
+        private Measured during(Circumstances at) {
+            return own.isPresent() ? this : new Measured(value, readings, Optional.of(at));
+        }
+    }
+
+    /** What held while something was measured here. */
+    public Circumstances at(Measured measured) {
+        return measured.own().orElse(at);
+    }
 
     /** Copies the collections. */
     public WheelReading {
@@ -43,11 +59,14 @@ public record WheelReading(
         defects = List.copyOf(defects);
     }
 
-    /** Returns this and a later one of the same wheel; where both speak, the later one counts. */
+    /**
+     * Returns this and a later one of the same wheel; where both speak, the later one counts. What
+     * was measured keeps what held for it then.
+     */
     WheelReading then(WheelReading later) {
         Map<Check, Measured> allValues = new EnumMap<>(Check.class);
-        allValues.putAll(values);
-        allValues.putAll(later.values);
+        values.forEach((check, measured) -> allValues.put(check, measured.during(at)));
+        later.values.forEach((check, measured) -> allValues.put(check, measured.during(later.at)));
         Map<Check, Boolean> allAnswers = new EnumMap<>(Check.class);
         allAnswers.putAll(answers);
         allAnswers.putAll(later.answers);

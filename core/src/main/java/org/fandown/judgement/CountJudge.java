@@ -3,6 +3,7 @@ package org.fandown.judgement;
 import java.util.Map;
 import java.util.Optional;
 import org.fandown.check.Check;
+import org.fandown.evidence.Circumstances;
 import org.fandown.evidence.WheelReading;
 import org.fandown.evidence.WheelReading.Measured;
 import org.fandown.rulebook.Fit;
@@ -89,11 +90,11 @@ final class CountJudge {
             return Status.NOT_CHECKED;
         }
         Optional<Ruling> table = before.groundwork().strokeRule(reading.wheel());
+        Circumstances at = reading.at(stroke.get());
         boolean spoiled =
-                Demanded.objection(before, ruling, reading.at()).isPresent()
+                Demanded.objection(before, ruling, at).isPresent()
                         || (table.isPresent()
-                                && Demanded.objection(before, table.get(), reading.at())
-                                        .isPresent());
+                                && Demanded.objection(before, table.get(), at).isPresent());
         return spoiled
                 ? Status.UNDETERMINED
                 : compared(before, limit, table.map(CountJudge::strokes).orElse(NO_TABLE), reading);

@@ -2,6 +2,7 @@ package org.fandown.judgement;
 
 import java.util.List;
 import java.util.Optional;
+import org.fandown.evidence.Circumstances;
 import org.fandown.evidence.WheelReading;
 import org.fandown.evidence.WheelReading.Measured;
 import org.fandown.rulebook.Fit;
@@ -41,7 +42,8 @@ final class WheelJudge {
         if (fit.answer() == Fit.Answer.UNKNOWN) {
             return Optional.of(unknownFit(ruling, fit));
         }
-        Optional<Finding> objection = Demanded.objection(before, ruling, reading.at());
+        Circumstances at = measured.map(reading::at).orElse(reading.at());
+        Optional<Finding> objection = Demanded.objection(before, ruling, at);
         if (objection.isPresent()) {
             return objection;
         }
@@ -85,7 +87,8 @@ final class WheelJudge {
         if (ruling.limit() instanceof Limit.Strokes strokes) {
             return stroke(ruling, strokes.table(), reading, end, value);
         }
-        Bounds bounds = Bounds.withChamber(before, unit, reading.at(), end.chamber().orElse(null));
+        Bounds bounds =
+                Bounds.withChamber(before, unit, reading.at(measured), end.chamber().orElse(null));
         return NumericJudge.compare(ruling, value, bounds);
     }
 

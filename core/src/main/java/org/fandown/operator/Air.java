@@ -250,6 +250,11 @@ final class Air {
         return needles().sum() >= before.sum() - 1;
     }
 
+    /** The supply reservoir was drained in passing. */
+    void supplyIsDrained() {
+        supplyDrained = true;
+    }
+
     /** Drains the supply reservoir and shuts its drain; refused where there is none. */
     void drainSupply() {
         beforeDrain = needles();

@@ -14,6 +14,13 @@ final class Performings {
         LossChecks.addTo(all);
         PumpDownChecks.addTo(all);
         DashChecks.addTo(all);
+        WalkRoundChecks.addTo(all);
+        EarChecks.addTo(all);
+        DrainChecks.addTo(all);
+        StrokeChecks.addTo(all);
+        LineChecks.addTo(all);
+        TrailerChecks.addTo(all);
+        RollChecks.addTo(all);
     }
 
     /** Returns the way of a check, empty if nobody has written down how it is made. */

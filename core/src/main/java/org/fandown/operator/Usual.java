@@ -38,6 +38,12 @@ final class Usual {
     /** A needle that works moves so far in a test, psi (assumption). */
     static final int NEEDLE_MOVES = 5;
 
+    /** Least free stroke, in (from memory: the lower end of the usual range). */
+    static final double FREE_STROKE_LEAST = 0.375;
+
+    /** Most free stroke, in. Source: British Columbia manual, pp. 202-203. */
+    static final double FREE_STROKE_MOST = 0.75;
+
     private Usual() {}
 
     /**

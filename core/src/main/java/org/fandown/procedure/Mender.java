@@ -74,15 +74,11 @@ final class Mender {
         for (Violation other : left) {
             boolean inside = other.number() <= after.steps().size();
             boolean same = inside && after.steps().get(other.number() - 1).equals(step);
-            if (same && alike(other, violation)) {
+            if (same && other.need().equals(violation.need())) {
                 return true;
             }
         }
         return false;
-    }
-
-    private static boolean alike(Violation one, Violation other) {
-        return one.need().equals(other.need()) && one.order().equals(other.order());
     }
 
     /** How many violations are at steps, not at the end. */
@@ -101,7 +97,7 @@ final class Mender {
             boolean known = !end && violation.number() > after.steps().size();
             for (Violation other : old) {
                 known |=
-                        alike(other, violation)
+                        other.need().equals(violation.need())
                                 && step(before, other).equals(step(after, violation));
             }
             if (!known) {

@@ -98,11 +98,6 @@ final class PlanCommand implements Callable<Integer> {
     private @Nullable Path followed;
 
     @Option(
-            names = "--as-printed",
-            description = "keep the order in which the place prints its tests, if its pack has one")
-    private boolean asPrinted;
-
-    @Option(
             names = "--check",
             paramLabel = "ORDER.yaml",
             description = "examine this order instead of making one")
@@ -139,14 +134,13 @@ final class PlanCommand implements Callable<Integer> {
                 new PlanRequest(
                         startPsi(),
                         fewestStarts ? PlanRequest.Goal.FEWEST_STARTS : PlanRequest.Goal.QUICKEST,
-                        followedSteps(set, durations),
-                        asPrinted);
+                        followedSteps(set, durations));
         Optional<Plan> plan = new Planner(set, durations).plan(request);
         if (plan.isEmpty()) {
             throw bad(
                     "No order makes all these checks as they are asked for. Next: see with --check"
                             + " which step of your order cannot be made, or leave --follow-order"
-                            + " and --as-printed out.");
+                            + " out.");
         }
         PrintWriter out = spec.commandLine().getOut();
         if (card != null) {
