@@ -12,6 +12,7 @@ import org.fandown.vehicle.WheelId;
  * @param checks what is established; the first gives the step its name
  * @param rulings the rules in force that ask for it or judge it, empty where only good practice
  *     asks
+ * @param methods the rulings in force that tell how it is made, in words
  * @param words what is said of it
  * @param manner how it is made
  * @param needs what has to hold before
@@ -21,6 +22,7 @@ import org.fandown.vehicle.WheelId;
 public record CheckStep(
         List<Check> checks,
         List<Ruling> rulings,
+        List<Ruling> methods,
         Words words,
         Manner manner,
         List<Need> needs,
@@ -75,6 +77,7 @@ public record CheckStep(
     public CheckStep {
         checks = List.copyOf(checks);
         rulings = List.copyOf(rulings);
+        methods = List.copyOf(methods);
         needs = List.copyOf(needs);
         leaves = List.copyOf(leaves);
     }

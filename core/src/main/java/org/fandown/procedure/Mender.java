@@ -74,11 +74,15 @@ final class Mender {
         for (Violation other : left) {
             boolean inside = other.number() <= after.steps().size();
             boolean same = inside && after.steps().get(other.number() - 1).equals(step);
-            if (same && other.need().equals(violation.need())) {
+            if (same && alike(other, violation)) {
                 return true;
             }
         }
         return false;
+    }
+
+    private static boolean alike(Violation one, Violation other) {
+        return one.need().equals(other.need()) && one.order().equals(other.order());
     }
 
     /** How many violations are at steps, not at the end. */
@@ -97,7 +101,7 @@ final class Mender {
             boolean known = !end && violation.number() > after.steps().size();
             for (Violation other : old) {
                 known |=
-                        other.need().equals(violation.need())
+                        alike(other, violation)
                                 && step(before, other).equals(step(after, violation));
             }
             if (!known) {

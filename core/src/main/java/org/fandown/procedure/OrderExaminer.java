@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.fandown.check.Check;
+import org.fandown.rulebook.Ruling;
 
 /**
  * Says what is wrong with an order of work: for each step what it needs and does not find, which
@@ -93,7 +94,7 @@ public final class OrderExaminer {
                         + by
                         + need.why()
                         + ".";
-        return new Violation(i + 1, need, culprit, text, Optional.empty());
+        return Violation.of(i + 1, need, culprit, text);
     }
 
     /** The last step that turned a need from met to unmet, 0 if it never was met. */
@@ -113,22 +114,40 @@ public final class OrderExaminer {
         return head + clause.substring(1) + ".";
     }
 
+    /** Orders of two checks of which the second is made at this step and the first only later. */
     private void orders(List<PlannedStep> steps, int i, List<Violation> violations) {
         if (!(steps.get(i).step() instanceof CheckStep check)) {
             return;
         }
-        for (Precedence order : PrintedOrders.precedences(asked, true)) {
-            if (order.first() == check.check()) {
-                for (int j = 0; j < i; j++) {
-                    boolean early =
-                            steps.get(j).step() instanceof CheckStep c
-                                    && c.check() == order.second();
-                    if (early) {
-                        violations.add(tooEarly(steps, j, i, order));
-                    }
-                }
+        for (Precedence order : precedences(steps)) {
+            int made = place(steps, order.first());
+            if (order.second() == check.check() && made > i) {
+                violations.add(tooEarly(steps, i, made, order));
             }
         }
+    }
+
+    /** Orders between the checks asked for, and those the place sets between the checks made. */
+    private Set<Precedence> precedences(List<PlannedStep> steps) {
+        List<CheckStep> made = new ArrayList<>();
+        for (PlannedStep planned : steps) {
+            if (planned.step() instanceof CheckStep check) {
+                made.add(check);
+            }
+        }
+        Set<Precedence> all = new LinkedHashSet<>(PrintedOrders.precedences(asked, true));
+        all.addAll(PlaceOrders.binding(asked.rules(), made));
+        return all;
+    }
+
+    /** Where a check is made first, -1 if it is not made. */
+    private static int place(List<PlannedStep> steps, Check check) {
+        for (int i = 0; i < steps.size(); i++) {
+            if (steps.get(i).step() instanceof CheckStep made && made.check() == check) {
+                return i;
+            }
+        }
+        return -1;
     }
 
     private static Violation tooEarly(
@@ -140,13 +159,26 @@ public final class OrderExaminer {
                         + (early + 1)
                         + ", "
                         + steps.get(early).step().text()
-                        + ", comes before step "
+                        + ", is "
+                        + weight.title()
+                        + ": it comes before step "
                         + (late + 1)
                         + ", "
                         + steps.get(late).step().text()
                         + ". "
-                        + sentence(order.why());
-        return new Violation(early + 1, need, late + 1, text, Optional.empty());
+                        + order.rule().map(OrderExaminer::asks).orElse(sentence(order.why()));
+        return new Violation(early + 1, need, late + 1, text, Optional.of(order), Optional.empty());
+    }
+
+    /** Which rule asks for an order, where it is printed and how well it is known. */
+    private static String asks(Ruling ruling) {
+        return "The rule "
+                + ruling.rule().id()
+                + " asks for the other order ("
+                + ruling.value().source()
+                + "; "
+                + ruling.rule().provenance().title()
+                + ").";
     }
 
     /** What must not be left as it is at the end. */
@@ -158,8 +190,7 @@ public final class OrderExaminer {
                 int culprit = culprit(steps, steps.size(), need);
                 String what = need.aspect() == Aspect.CHOCKS ? "chocks" : "parted lines";
                 String text = "At the end the vehicle is left with " + what + ".";
-                violations.add(
-                        new Violation(steps.size() + 1, need, culprit, text, Optional.empty()));
+                violations.add(Violation.of(steps.size() + 1, need, culprit, text));
             }
         }
     }

@@ -18,6 +18,15 @@ public final class PlanDocument {
         for (StepSet.LeftOut left : plan.set().leftOut()) {
             leftOut.add(Tree.map().put("check", left.check().id()).put("why", left.why()));
         }
+        Tree.MapBuilder map = head(plan);
+        if (plan.request().asPrinted()) {
+            PlaceOrders.printed(plan.set())
+                    .ifPresent(printed -> map.put("printed-order", printed(printed)));
+        }
+        return map.put("steps", steps(plan.steps())).put("left-out", leftOut).build();
+    }
+
+    private static Tree.MapBuilder head(Plan plan) {
         return Tree.map()
                 .put("format", "fandown-plan/1")
                 .put("place", plan.set().rules().place().code())
@@ -26,10 +35,19 @@ public final class PlanDocument {
                 .put("scope", plan.set().scope())
                 .put("good-practice-only", plan.set().isPracticeOnly())
                 .put("seconds", plan.tenths() / TENTHS, 1)
-                .put("engine-starts", plan.engineStarts())
-                .put("steps", steps(plan.steps()))
-                .put("left-out", leftOut)
-                .build();
+                .put("engine-starts", plan.engineStarts());
+    }
+
+    private static Tree.MapBuilder printed(PlaceOrders.Printed printed) {
+        Tree.ListBuilder turns = Tree.list();
+        for (List<Check> turn : printed.order().turns()) {
+            Tree.ListBuilder ids = Tree.list();
+            turn.forEach(check -> ids.add(check.id()));
+            turns.add(ids);
+        }
+        Tree.MapBuilder map = Tree.map().put("turns", turns);
+        source(printed.ruling(), map);
+        return map;
     }
 
     /** Writes what is wrong with an order. */
@@ -57,9 +75,10 @@ public final class PlanDocument {
                 Tree.map()
                         .put("step", violation.number())
                         .put("kind", violation.need().weight())
-                        .put("needs", violation.need().asked())
+                        .put("needs", violation.asked())
                         .put("spoiled-by", violation.culprit())
                         .put("text", violation.text());
+        violation.order().flatMap(Precedence::rule).ifPresent(ruling -> source(ruling, map));
         violation.mend().ifPresent(mend -> map.put("mend", mend.text()));
         return map;
     }
@@ -88,14 +107,22 @@ public final class PlanDocument {
         }
         Tree.ListBuilder reasons = Tree.list();
         for (Reason reason : planned.reasons()) {
-            reasons.add(
+            Tree.MapBuilder why =
                     Tree.map()
                             .put("sense", reason.sense())
                             .put("step", reason.other())
-                            .put("why", reason.text()));
+                            .put("why", reason.text());
+            reason.rule().ifPresent(ruling -> source(ruling, why));
+            reasons.add(why);
         }
         map.put("reasons", reasons);
         return step.caution().isEmpty() ? map : map.put("caution", step.caution());
+    }
+
+    private static void source(Ruling ruling, Tree.MapBuilder map) {
+        map.put("rule", ruling.rule().id())
+                .put("source", ruling.value().source().toString())
+                .put("provenance", ruling.rule().provenance());
     }
 
     private static void check(CheckStep check, Tree.MapBuilder map) {
@@ -103,12 +130,18 @@ public final class PlanDocument {
         check.checks().forEach(c -> checks.add(c.id()));
         Tree.ListBuilder rules = Tree.list();
         for (Ruling ruling : check.rulings()) {
-            rules.add(
-                    Tree.map()
-                            .put("rule", ruling.rule().id())
-                            .put("limit", ruling.limit().toString()));
+            rules.add(Tree.map().put("rule", ruling.rule().id()).put("limit", ruling.asked()));
         }
         map.put("checks", checks).put("rules", rules).put("look-for", check.words().lookFor());
+        if (!check.methods().isEmpty()) {
+            Tree.ListBuilder methods = Tree.list();
+            for (Ruling ruling : check.methods()) {
+                Tree.MapBuilder method = Tree.map().put("text", ruling.asked());
+                source(ruling, method);
+                methods.add(method);
+            }
+            map.put("methods", methods);
+        }
         if (check.manner().helper()) {
             map.put("helper", true);
         }

@@ -8,8 +8,9 @@ import java.util.List;
  * @param startPsi pressure in the reservoirs at the start, psi
  * @param goal what counts
  * @param followed steps of a school's order that have to come in this order, empty for a free one
+ * @param asPrinted whether the order that the place prints is kept too
  */
-public record PlanRequest(int startPsi, Goal goal, List<Step> followed) {
+public record PlanRequest(int startPsi, Goal goal, List<Step> followed, boolean asPrinted) {
     /** What counts. */
     public enum Goal {
         /** The least time on the clock. */
@@ -20,6 +21,11 @@ public record PlanRequest(int startPsi, Goal goal, List<Step> followed) {
 
     /** From empty reservoirs, the quickest. */
     public static final PlanRequest QUICKEST = new PlanRequest(0, Goal.QUICKEST, List.of());
+
+    /** One that keeps no printed order. */
+    public PlanRequest(int startPsi, Goal goal, List<Step> followed) {
+        this(startPsi, goal, followed, false);
+    }
 
     /** Copies the list; refuses a pressure no vehicle is found with. */
     public PlanRequest {

@@ -49,16 +49,24 @@ public final class Planner {
         Course course = new Course(rig.durations());
         boolean fewest = request.goal() == PlanRequest.Goal.FEWEST_STARTS;
         List<Need> finish = finish();
+        List<Precedence> printed = printed(request);
+        boolean follows = !request.followed().isEmpty();
         return new Problem(
                 course,
                 set.checks(),
-                works(finish, !request.followed().isEmpty()),
-                PrintedOrders.precedences(set, !request.followed().isEmpty()),
+                works(finish, follows || !printed.isEmpty()),
+                PrintedOrders.precedences(set, printed, follows),
                 request.followed(),
                 governed(found),
                 opening(),
                 finish,
                 fewest ? A_START_MORE : 0);
+    }
+
+    private List<Precedence> printed(PlanRequest request) {
+        return request.asPrinted()
+                ? PlaceOrders.printed(set).map(PlaceOrders.Printed::precedences).orElse(List.of())
+                : List.of();
     }
 
     /** Chocks before anything else, wherever some check needs them. */

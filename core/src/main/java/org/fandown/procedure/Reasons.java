@@ -1,7 +1,9 @@
 package org.fandown.procedure;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 
 /**
  * Explains an order by the constraints that force it: a step comes after the one that brought about
@@ -30,8 +32,9 @@ final class Reasons {
         if (steps.get(i).step() instanceof WorkStep) {
             purpose(i, reasons);
         } else {
+            orders(i, true, reasons);
             steps.get(i).step().needs().forEach(need -> sides(i, need, reasons));
-            orders(i, reasons);
+            orders(i, false, reasons);
         }
         return reasons;
     }
@@ -43,7 +46,7 @@ final class Reasons {
                 boolean brought =
                         !need.isMetBy(steps.get(i).before()) && need.isMetBy(steps.get(i).after());
                 if (brought) {
-                    reasons.add(new Reason(Reason.Sense.FOR, j + 1, said(need)));
+                    reasons.add(Reason.of(Reason.Sense.FOR, j + 1, said(need)));
                     return;
                 }
             }
@@ -52,7 +55,7 @@ final class Reasons {
             boolean brought =
                     !need.isMetBy(steps.get(i).before()) && need.isMetBy(steps.get(i).after());
             if (brought) {
-                reasons.add(new Reason(Reason.Sense.FOR, 0, need.why()));
+                reasons.add(Reason.of(Reason.Sense.FOR, 0, need.why()));
                 return;
             }
         }
@@ -65,13 +68,13 @@ final class Reasons {
     private void sides(int i, Need need, List<Reason> reasons) {
         int maker = lastChange(i, need);
         if (maker >= 0 && steps.get(maker).step() instanceof CheckStep) {
-            reasons.add(new Reason(Reason.Sense.AFTER, maker + 1, said(need)));
+            reasons.add(Reason.of(Reason.Sense.AFTER, maker + 1, said(need)));
         }
         for (int j = i + 1; j < steps.size(); j++) {
             if (!need.isMetBy(steps.get(j).after())) {
                 boolean check = steps.get(j).step() instanceof CheckStep;
                 if (check && need.weight() != Weight.POSSIBLE) {
-                    reasons.add(new Reason(Reason.Sense.BEFORE, j + 1, said(need)));
+                    reasons.add(Reason.of(Reason.Sense.BEFORE, j + 1, said(need)));
                 }
                 return;
             }
@@ -88,23 +91,26 @@ final class Reasons {
         return -1;
     }
 
-    private void orders(int i, List<Reason> reasons) {
+    /**
+     * What the place asks for comes first, our own order last. Of several steps that come after for
+     * one cause the next is named.
+     */
+    private void orders(int i, boolean ofPlace, List<Reason> reasons) {
         CheckStep step = (CheckStep) steps.get(i).step();
-        for (Precedence order : problem.precedences()) {
-            if (order.first() == step.check()) {
-                place(order.second())
-                        .ifPresent(
-                                at ->
-                                        reasons.add(
-                                                new Reason(Reason.Sense.BEFORE, at, order.why())));
+        List<Precedence> own =
+                problem.precedences().stream()
+                        .filter(o -> o.first() == step.check() && o.rule().isPresent() == ofPlace)
+                        .toList();
+        Set<String> said = new LinkedHashSet<>();
+        for (PlannedStep later : steps.subList(i + 1, steps.size())) {
+            for (Precedence order : own) {
+                boolean is = later.step() instanceof CheckStep c && c.check() == order.second();
+                String cause = order.rule().map(r -> r.rule().id()).orElse("") + order.why();
+                if (is && said.add(cause)) {
+                    Reason.Sense before = Reason.Sense.BEFORE;
+                    reasons.add(new Reason(before, later.number(), order.why(), order.rule()));
+                }
             }
         }
-    }
-
-    private java.util.OptionalInt place(org.fandown.check.Check check) {
-        return steps.stream()
-                .filter(s -> s.step() instanceof CheckStep c && c.check() == check)
-                .mapToInt(PlannedStep::number)
-                .findFirst();
     }
 }

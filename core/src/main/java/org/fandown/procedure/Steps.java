@@ -2,9 +2,11 @@ package org.fandown.procedure;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.fandown.check.Check;
 import org.fandown.check.CheckKind;
 import org.fandown.rulebook.EvidenceDemand;
@@ -105,6 +107,7 @@ public final class Steps {
         return new CheckStep(
                 List.of(check),
                 rulings,
+                methods(check),
                 new CheckStep.Words(recipe.action, recipe.lookFor, recipe.caution),
                 new CheckStep.Manner(
                         recipe.spot,
@@ -119,10 +122,16 @@ public final class Steps {
                 recipe.leaves);
     }
 
-    private static CheckStep bare(Check check, List<Ruling> rulings) {
+    /** What the place tells of how a check is made. */
+    private List<Ruling> methods(Check check) {
+        return rules.rulings().stream().filter(r -> r.tellsMethodOf(check)).toList();
+    }
+
+    private CheckStep bare(Check check, List<Ruling> rulings) {
         return new CheckStep(
                 List.of(check),
                 rulings,
+                methods(check),
                 new CheckStep.Words(check.title(), "", ""),
                 new CheckStep.Manner(Spot.CAB, 0, 0, 0, false, List.of(), List.of()),
                 List.of(),
@@ -160,9 +169,12 @@ public final class Steps {
         checks.addAll(guest.checks());
         List<Ruling> rulings = new ArrayList<>(host.rulings());
         rulings.addAll(guest.rulings());
+        Set<Ruling> methods = new LinkedHashSet<>(host.methods());
+        methods.addAll(guest.methods());
         return new CheckStep(
                 checks,
                 rulings,
+                List.copyOf(methods),
                 host.words(),
                 host.manner(),
                 host.needs(),

@@ -1,11 +1,15 @@
 package org.fandown.record;
 
+import java.util.List;
+import org.fandown.check.Check;
 import org.fandown.document.MapNode;
 import org.fandown.document.Names;
 import org.fandown.document.Tree;
 import org.fandown.rulebook.Demand;
+import org.fandown.rulebook.Limit;
 import org.fandown.rulebook.Rule;
 import org.fandown.rulebook.Ruling;
+import org.fandown.rulebook.TestOrder;
 
 /** A rule in force as a document. */
 final class RuleDocument {
@@ -26,6 +30,9 @@ final class RuleDocument {
             demands.add(demand.toString());
         }
         map.put("conditions", demands);
+        if (ruling.limit() instanceof Limit.Duty duty) {
+            orders(map, duty);
+        }
         weight(map, rule);
         ruling.value().from().ifPresent(day -> map.put("in-force-from", day.toString()));
         map.put("source", ruling.value().source().toString())
@@ -36,6 +43,24 @@ final class RuleDocument {
         text(map, "why", rule.kinship().why());
         text(map, "applies-if", ruling.fit().missing());
         return map.build();
+    }
+
+    private static void orders(Tree.MapBuilder map, Limit.Duty duty) {
+        for (TestOrder order : duty.orders()) {
+            Tree.ListBuilder turns = Tree.list();
+            order.turns().forEach(turn -> turns.add(ids(turn)));
+            boolean binding = order.force() == TestOrder.Force.BINDING;
+            map.put(binding ? "binding-order" : "printed-order", turns);
+        }
+        if (!duty.concerns().isEmpty()) {
+            map.put("concerns", ids(duty.concerns()));
+        }
+    }
+
+    private static Tree.ListBuilder ids(List<Check> checks) {
+        Tree.ListBuilder list = Tree.list();
+        checks.forEach(check -> list.add(check.id()));
+        return list;
     }
 
     static void weight(Tree.MapBuilder map, Rule rule) {

@@ -2,6 +2,7 @@ package org.fandown.rulebook;
 
 import java.util.List;
 import java.util.Optional;
+import org.fandown.check.Check;
 import org.fandown.check.Component;
 import org.fandown.check.ReportItem;
 import org.fandown.units.Quantity;
@@ -144,16 +145,22 @@ public sealed interface Limit {
      * @param term how long something lasts, is kept, or within what time it has to be done
      * @param exemption when the duty does not hold
      * @param options ways that are accepted, empty if the text names none
+     * @param orders orders of checks that the text asks for or prints
+     * @param concerns checks whose method the text is about
      */
     record Duty(
             String text,
             Optional<DutyTerm> term,
             Optional<Exemption> exemption,
-            List<String> options)
+            List<String> options,
+            List<TestOrder> orders,
+            List<Check> concerns)
             implements Limit {
-        /** Copies the list. */
+        /** Copies the lists. */
         public Duty {
             options = List.copyOf(options);
+            orders = List.copyOf(orders);
+            concerns = List.copyOf(concerns);
         }
 
         @Override

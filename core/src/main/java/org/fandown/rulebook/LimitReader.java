@@ -40,7 +40,7 @@ final class LimitReader {
             case WALK_ROUND -> new Limit.LookAt(some(fields, "look-at", Component.values()));
             case COMPONENT -> absent(fields);
             case REPORT -> new Limit.ReportHolds(some(fields, "report-holds", ReportItem.values()));
-            case DUTY -> duty(fields);
+            case DUTY -> duty(fields, check);
         };
     }
 
@@ -117,7 +117,7 @@ final class LimitReader {
         return new Limit.BrakesOver(share, overBy);
     }
 
-    private static Limit duty(Fields fields) {
+    private static Limit duty(Fields fields, Check check) {
         List<DutyTerm> terms = new ArrayList<>();
         for (TermSense sense : TermSense.values()) {
             String key =
@@ -144,6 +144,8 @@ final class LimitReader {
                 fields.text("duty"),
                 terms.stream().findFirst(),
                 exemption,
-                fields.optionalTexts("options"));
+                fields.optionalTexts("options"),
+                TestOrderReader.orders(fields, check),
+                TestOrderReader.concerns(fields, check));
     }
 }

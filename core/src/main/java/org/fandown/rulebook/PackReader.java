@@ -16,8 +16,8 @@ import org.fandown.document.Node;
 
 /**
  * Reads a rule pack, strictly: an unknown or repeated key, a rule without a source, a date out of
- * order, a remembered limit that would bind without a reason, or an expected check passed over in
- * silence is refused.
+ * order, a remembered limit that would bind without a reason, orders of tests that cannot be kept
+ * together, or an expected check passed over in silence is refused.
  */
 public final class PackReader {
     private PackReader() {}
@@ -40,6 +40,7 @@ public final class PackReader {
         RuleReader reader = new RuleReader(place, checkedOn, sources);
         List<Rule> rules = new ArrayList<>();
         Set<String> ids = new LinkedHashSet<>();
+        OrderCheck orders = new OrderCheck();
         for (Node node : fields.optionalList("rules")) {
             Fields ruleFields = Fields.of(node);
             Rule rule = reader.read(ruleFields);
@@ -51,8 +52,10 @@ public final class PackReader {
                         "Rename one of the two rules.");
             }
             rules.add(rule);
+            orders.add(rule, ruleFields);
         }
         fields.end();
+        orders.check();
         requireNoSilence(fields, gaps, rules);
         return new Pack(place, name, parent, about, checkedOn, gaps, rules);
     }

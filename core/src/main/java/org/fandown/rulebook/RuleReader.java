@@ -35,6 +35,7 @@ final class RuleReader {
         List<DatedValue> dated = values.read(fields, check);
         Provenance provenance = fields.choice("provenance", Provenance.values());
         Rule.Weight weight = WeightReader.read(fields, check, provenance);
+        refuseRememberedOrder(fields, dated, provenance);
         LocalDate verifiedOn = verifiedOn(fields);
         Rule.Kinship kinship = kinship(fields);
         String note = fields.optionalText("note").orElse("");
@@ -76,6 +77,22 @@ final class RuleReader {
             }
         }
         return id;
+    }
+
+    private static void refuseRememberedOrder(
+            Fields fields, List<DatedValue> dated, Provenance provenance) {
+        boolean binds =
+                dated.stream()
+                        .filter(value -> value.limit() instanceof Limit.Duty)
+                        .flatMap(value -> ((Limit.Duty) value.limit()).orders().stream())
+                        .anyMatch(order -> order.force() == TestOrder.Force.BINDING);
+        if (binds && !provenance.isText()) {
+            throw fields.refuse(
+                    "provenance",
+                    "is not a text, and only an order that was read may bind",
+                    "published, published-secondhand, or printed-order instead",
+                    "Compare the order with its text, or write it as printed-order.");
+        }
     }
 
     private LocalDate verifiedOn(Fields fields) {

@@ -1,6 +1,7 @@
 package org.fandown.rulebook;
 
 import java.util.List;
+import org.fandown.check.Check;
 import org.fandown.vehicle.WheelId;
 
 /**
@@ -25,5 +26,24 @@ public record Ruling(Rule rule, DatedValue value, Fit fit, List<WheelId> wheels)
     /** Whether the rule decides when it is not met. */
     public boolean decides() {
         return rule.weight().standing().decides();
+    }
+
+    /** What is asked, in words; for a yes or no what has to be so. */
+    public String asked() {
+        return limit() instanceof Limit.IsYes
+                ? Texts.lowerFirst(rule.check().title())
+                : limit().toString();
+    }
+
+    /** What its text says of the order of checks, empty if nothing. */
+    public List<TestOrder> orders() {
+        return limit() instanceof Limit.Duty duty ? duty.orders() : List.of();
+    }
+
+    /** Whether it tells how a check is made. */
+    public boolean tellsMethodOf(Check check) {
+        return rule.weight().standing() == Standing.DUTY
+                && limit() instanceof Limit.Duty duty
+                && duty.concerns().contains(check);
     }
 }

@@ -51,6 +51,37 @@ class RulesDocumentTest {
     }
 
     @Test
+    void order_and_method_are_told_as_lists_of_checks() {
+        String order =
+                rule(
+                        "xa.test-order",
+                        "test-order",
+                        "'limit': {'duty': 'In turn.', 'binding-order': ['build-up',"
+                                + " ['check-valve', 'gauge-works']], 'printed-order': ['build-up',"
+                                + " 'check-valve']}");
+        String method =
+                rule(
+                        "xa.test-method",
+                        "test-method",
+                        "'limit': {'duty': 'So.', 'concerns': ['build-up']}");
+
+        String written =
+                Json.writeCompact(
+                        RulesDocument.of(
+                                Packs.book(Packs.pack("XA", order, method))
+                                        .inForce(
+                                                new PlaceCode("XA"),
+                                                Trucks.read(Trucks.TRUCK),
+                                                LocalDate.of(2026, 3, 2))));
+
+        assertThat(written)
+                .contains(
+                        "\"binding-order\":[[\"build-up\"],[\"check-valve\",\"gauge-works\"]],"
+                                + "\"printed-order\":[[\"build-up\"],[\"check-valve\"]]")
+                .contains("\"concerns\":[\"build-up\"]");
+    }
+
+    @Test
     void rule_is_told_with_window_conditions_weight_and_source() {
         assertThat(Json.writeCompact(rules().items().get(0)))
                 .isEqualTo(

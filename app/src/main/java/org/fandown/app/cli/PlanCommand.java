@@ -98,6 +98,11 @@ final class PlanCommand implements Callable<Integer> {
     private @Nullable Path followed;
 
     @Option(
+            names = "--as-printed",
+            description = "keep the order in which the place prints its tests, if its pack has one")
+    private boolean asPrinted;
+
+    @Option(
             names = "--check",
             paramLabel = "ORDER.yaml",
             description = "examine this order instead of making one")
@@ -134,13 +139,14 @@ final class PlanCommand implements Callable<Integer> {
                 new PlanRequest(
                         startPsi(),
                         fewestStarts ? PlanRequest.Goal.FEWEST_STARTS : PlanRequest.Goal.QUICKEST,
-                        followedSteps(set, durations));
+                        followedSteps(set, durations),
+                        asPrinted);
         Optional<Plan> plan = new Planner(set, durations).plan(request);
         if (plan.isEmpty()) {
             throw bad(
                     "No order makes all these checks as they are asked for. Next: see with --check"
                             + " which step of your order cannot be made, or leave --follow-order"
-                            + " out.");
+                            + " and --as-printed out.");
         }
         PrintWriter out = spec.commandLine().getOut();
         if (card != null) {

@@ -7,6 +7,7 @@ import org.fandown.procedure.PlannedStep;
 import org.fandown.procedure.Reason;
 import org.fandown.procedure.Scope;
 import org.fandown.procedure.StepSet;
+import org.fandown.rulebook.Limit;
 import org.fandown.rulebook.RulesInForce;
 import org.fandown.rulebook.Ruling;
 
@@ -47,6 +48,9 @@ final class PlanText {
         } else if (plan.set().scope() == Scope.THOROUGH) {
             screen.wrapped("", "Checks without a rule are good practice.");
         }
+        if (plan.request().asPrinted()) {
+            screen.wrapped("", PrintedOrderWords.of(plan.set()));
+        }
         screen.line("");
         plan.steps().forEach(this::step);
         leftOut();
@@ -78,7 +82,11 @@ final class PlanText {
             screen.hanging(INDENT + "look for ", check.words().lookFor());
         }
         for (Ruling ruling : check.rulings()) {
-            screen.hanging(INDENT + "limit ", ruling.limit() + " (" + ruling.rule().id() + ")");
+            String label = ruling.limit() instanceof Limit.IsYes ? "asked " : "limit ";
+            screen.hanging(INDENT + label, ruling.asked() + " (" + ruling.rule().id() + ")");
+        }
+        for (Ruling ruling : check.methods()) {
+            screen.hanging(INDENT + "method ", ruling.asked().strip() + " " + source(ruling));
         }
         if (check.manner().helper()) {
             screen.hanging(INDENT, "with a helper in the cab, or a pedal holder");
@@ -92,7 +100,17 @@ final class PlanText {
                     case BEFORE -> "before step " + reason.other() + ": ";
                     case FOR -> reason.other() == 0 ? "" : "for step " + reason.other() + ": ";
                 };
-        return where + reason.text();
+        return where + reason.text() + reason.rule().map(r -> " " + source(r)).orElse("");
+    }
+
+    private static String source(Ruling ruling) {
+        return "("
+                + ruling.rule().id()
+                + "; "
+                + ruling.value().source()
+                + "; "
+                + ruling.rule().provenance().title()
+                + ")";
     }
 
     /** How often: {@code once}, {@code twice}, {@code 3 times}. */

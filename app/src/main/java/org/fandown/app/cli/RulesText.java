@@ -15,6 +15,7 @@ import org.fandown.rulebook.Ruling;
 import org.fandown.rulebook.SetAside;
 import org.fandown.rulebook.Standing;
 import org.fandown.rulebook.StrokeTable;
+import org.fandown.rulebook.TestOrder;
 import org.fandown.vehicle.Chamber;
 import org.fandown.vehicle.WheelId;
 
@@ -66,7 +67,10 @@ final class RulesText {
 
     private boolean isShown(Ruling ruling) {
         Standing standing = ruling.rule().weight().standing();
-        return all || standing.decides() || standing == Standing.ADVISORY;
+        return all
+                || standing.decides()
+                || standing == Standing.ADVISORY
+                || ruling.orders().stream().anyMatch(o -> o.force() == TestOrder.Force.BINDING);
     }
 
     private void rule(Ruling ruling) {
@@ -93,12 +97,25 @@ final class RulesText {
                                     rule.method().demands().stream().map(Object::toString).toList())
                             + ".");
         }
+        for (TestOrder order : ruling.orders()) {
+            screen.wrapped("      ", words(order));
+        }
+        if (ruling.limit() instanceof Limit.Duty duty && !duty.concerns().isEmpty()) {
+            String checks = String.join("; ", duty.concerns().stream().map(Check::title).toList());
+            screen.wrapped("      ", "Tells how to make: " + checks + ".");
+        }
         if (!ruling.fit().missing().isEmpty()) {
             screen.wrapped("      ", "Holds only if known: " + ruling.fit().missing() + ".");
         }
         if (!rule.note().isBlank()) {
             screen.wrapped("      ", "Note: " + rule.note());
         }
+    }
+
+    /** {@code Binding order: build-up time; then governor cut-out.} */
+    private static String words(TestOrder order) {
+        boolean binding = order.force() == TestOrder.Force.BINDING;
+        return (binding ? "Binding" : "Printed") + " order: " + order + ".";
     }
 
     /** The limits of the chambers this vehicle has. */

@@ -1,6 +1,8 @@
 package org.fandown.app.paper;
 
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import org.fandown.plot.ClockText;
 import org.fandown.procedure.CheckStep;
 import org.fandown.procedure.Plan;
@@ -59,12 +61,33 @@ final class PlanCardPage {
             header.add("th").text(name);
         }
         plan.steps().forEach(step -> row(table, step));
+        orders(body);
         body.add("div", "caution")
                 .text(
                         "Chock before anything else; never go under a vehicle that is not chocked."
                                 + " Never open a spring-brake chamber. Local law, the maker and"
                                 + " licensed technicians come first.");
         return html.document();
+    }
+
+    /** Where the orders that the place asks for or prints can be read. */
+    private void orders(Tag body) {
+        Set<Ruling> rulings = new LinkedHashSet<>();
+        plan.steps().stream()
+                .flatMap(step -> step.reasons().stream())
+                .forEach(reason -> reason.rule().ifPresent(rulings::add));
+        for (Ruling ruling : rulings) {
+            body.add("div", "small")
+                    .text("Order of the place: " + ruling.rule().id() + ", " + cited(ruling) + ".");
+        }
+    }
+
+    private static String cited(Ruling ruling) {
+        return ruling.value().source().work()
+                + ", "
+                + ruling.value().source().section()
+                + "; "
+                + ruling.rule().provenance().title();
     }
 
     private String summary() {
@@ -95,7 +118,10 @@ final class PlanCardPage {
         if (planned.step() instanceof CheckStep step) {
             look.add("div").text(step.words().lookFor());
             for (Ruling ruling : step.rulings()) {
-                look.add("div").add("span", "strong").text(ruling.limit().toString());
+                look.add("div").add("span", "strong").text(ruling.asked());
+            }
+            for (Ruling ruling : step.methods()) {
+                look.add("div").text(ruling.asked().strip() + " (" + cited(ruling) + ")");
             }
         }
         Tag why = row.add("td", "small");

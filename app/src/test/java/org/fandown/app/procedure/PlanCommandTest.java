@@ -92,6 +92,57 @@ class PlanCommandTest {
     }
 
     @Test
+    void plan_as_printed_names_the_order_it_keeps_and_its_source() {
+        Ran text = run("--place", "CA-NL", "--vehicle", TRUCK, "--as-printed");
+        Fields json = json("--place", "CA-NL", "--vehicle", TRUCK, "--as-printed");
+
+        assertThat(text.out())
+                .contains("Keeps the printed order of ca-nl.test-order.single (Air Brake Manual")
+                .contains("the place prints this order (ca-nl.test-order.single;");
+        Fields order = json.fields("printed-order");
+        assertThat(order.text("rule")).isEqualTo("ca-nl.test-order.single");
+        assertThat(order.text("provenance")).isEqualTo("published");
+        assertThat(order.list("turns")).hasSize(9);
+    }
+
+    @Test
+    void plan_as_printed_says_where_no_order_is_printed_and_what_the_place_says_instead() {
+        Ran california = run("--place", "US-CA", "--vehicle", TRUCK, "--as-printed");
+        Ran yukon = run("--place", "CA-YT", "--vehicle", TRUCK, "--as-printed");
+
+        assertThat(california.out().replaceAll("\\s+", " "))
+                .contains("No printed order is known here, so the order is free. us-ca.test-order")
+                .contains("They may be shown in any order.");
+        assertThat(yukon.out()).contains("No printed order is known here, so the order is free.\n");
+    }
+
+    @Test
+    void method_that_a_place_tells_stands_at_the_step_with_its_source() {
+        Ran text = run("--place", "CA-BC", "--vehicle", TRUCK);
+
+        assertThat(text.out().replaceAll("\\s+", " "))
+                .contains("method Pump down to about 80 % of the maximum pressure")
+                .contains("(ca-bc.test-method.governor; Driving Commercial Vehicles");
+        assertThat(json("--place", "CA-BC", "--vehicle", TRUCK).list("steps").stream())
+                .map(Fields::of)
+                .filteredOn(step -> step.text("step").equals("governor-cut-in"))
+                .singleElement()
+                .satisfies(
+                        step ->
+                                assertThat(Fields.of(step.list("methods").get(0)).text("rule"))
+                                        .isEqualTo("ca-bc.test-method.governor"));
+    }
+
+    @Test
+    void yes_or_no_is_told_in_words() {
+        Ran ran = run("--place", "CA-NL", "--vehicle", TRUCK);
+
+        assertThat(ran.out())
+                .contains("asked parking brakes hold (ca-nl.parking-brake-hold)")
+                .doesNotContain("limit yes");
+    }
+
+    @Test
     void place_without_rules_is_refused_with_what_to_do() {
         Ran ran = run("--place", "FR", "--vehicle", TRUCK);
 
