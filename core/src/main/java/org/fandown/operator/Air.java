@@ -31,6 +31,9 @@ final class Air {
     /** The needles stand still for so long above cut-in: the compressor rests, s. */
     private static final double RESTS = 60;
 
+    /** A compressor that pumps at idle shows two more psi within, s. */
+    private static final double GOES_ON = 14;
+
     /** Longest build-up anybody waits for, s. */
     private static final double PATIENCE = 2400;
 
@@ -58,9 +61,14 @@ final class Air {
         return person.cab().needles();
     }
 
+    /** The dryer purged: the governor has stopped the pumping. */
+    void heardPurge() {
+        resting = true;
+    }
+
     /** Whether the compressor rests, as far as was seen: it purged and has not climbed since. */
     boolean resting() {
-        return resting && needles().higher() > person.durations().cutIn() - 4;
+        return resting && needles().lower() > person.durations().cutIn() - 4;
     }
 
     boolean supplyDrained() {
@@ -198,9 +206,17 @@ final class Air {
         return found;
     }
 
-    /** Pumps the pedal until both needles show at most a pressure; true if they do. */
+    /**
+     * Pumps the pedal until both needles show at most a pressure; true if they do. Where the
+     * compressor is faster than the pedal, the engine is stopped meanwhile.
+     */
     boolean fanDown(int psi) {
-        return pumpDown(() -> needles().higher() <= psi, psi);
+        BooleanSupplier down = () -> needles().higher() <= psi;
+        if (pumpDown(down, psi) || !cab().engineRuns()) {
+            return down.getAsBoolean();
+        }
+        cab().stop();
+        return pumpDown(down, psi) && cab().start();
     }
 
     /** What the needles showed when they turned, and whether they did. */
@@ -213,15 +229,18 @@ final class Air {
     Turn pumpDownUntilClimbs() {
         int cutIn = person.durations().cutIn();
         int floor = Math.max(cutIn - 25, 50);
+        int fruitless = 0;
         for (int i = 0; i < MOST_APPLICATIONS && needles().lower() > floor; i++) {
-            int above = needles().lower() - cutIn;
-            cab().foot(above > 10 ? 80 : above > 5 ? 40 : GENTLE);
+            Needles high = needles();
+            int above = high.lower() - cutIn;
+            int travel = above > 10 ? 80 : above > 5 ? 40 : GENTLE;
+            cab().foot(Math.min(travel * Math.max(fruitless - 1, 1), Cab.FLOOR));
             person.pass(PRESSED);
             cab().foot(0);
             person.pass(LET_UP);
             Needles low = needles();
-            double patience = above > 4 ? 0 : above > -3 ? 6 : 15;
-            if (person.await(() -> climbed(low), patience)) {
+            fruitless = low.sum() < high.sum() ? 0 : fruitless + 1;
+            if (climbs(low, above > 4 ? 0 : above > -3 ? 6 : 15)) {
                 resting = false;
                 stirred();
                 return new Turn(true, low);
@@ -231,8 +250,10 @@ final class Air {
         return new Turn(false, needles());
     }
 
-    private boolean climbed(Needles from) {
-        return needles().sum() >= from.sum() + RISES;
+    /** Air that was let down quickly warms and rises by a psi: a compressor goes on. */
+    private boolean climbs(Needles low, double patience) {
+        return person.await(() -> needles().sum() >= low.sum() + RISES, patience)
+                && person.await(() -> needles().sum() >= low.sum() + 2 * RISES, GOES_ON);
     }
 
     /** Pushes the trailer supply knob in and waits for the needles to steady; true if it stays. */

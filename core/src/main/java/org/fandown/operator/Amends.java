@@ -16,6 +16,7 @@ final class Amends {
     private static final int MOST_PASSES = 12;
     private static final int SPARE = 8;
     private static final int LEAKS = 4;
+    private static final int ABOVE_CUT_IN = 3;
 
     /** With so much air a knob stays in, if ever, psi. */
     private static final int KEEPS_KNOBS_IN = 90;
@@ -108,7 +109,13 @@ final class Amends {
 
     private boolean isPressed(Need need) {
         Needles now = person.cab().needles();
-        return now.lower() >= need.least() && now.higher() <= need.most();
+        return now.lower() >= least(need) && now.higher() <= need.most();
+    }
+
+    /** A governor may cut in a little above its figure: what begins at cut-in begins above that. */
+    private int least(Need need) {
+        boolean atCutIn = need.least() == person.durations().cutIn();
+        return need.least() + (atCutIn ? ABOVE_CUT_IN : 0);
     }
 
     private double settling() {
@@ -168,9 +175,9 @@ final class Amends {
         }
         // What an engine at rest no longer makes good is pumped in reserve.
         int spare = engineOff ? SPARE : 0;
-        int goal = Math.min(need.least() + spare, Math.max(need.most() - 1, need.least()));
+        int goal = Math.min(least(need) + spare, Math.max(need.most() - 1, need.least()));
         Optional<String> trouble = pumpFor(goal);
-        return person.cab().needles().lower() >= need.least() ? Optional.empty() : trouble;
+        return person.cab().needles().lower() >= least(need) ? Optional.empty() : trouble;
     }
 
     private Optional<String> pumpFor(int psi) {

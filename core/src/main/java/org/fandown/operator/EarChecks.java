@@ -35,11 +35,12 @@ final class EarChecks {
     private static Observed leaks(CheckStep step, Person person) {
         person.helper(true);
         Knobs knobs = Knobs.noted(person);
-        Circumstances noted = Conditions.now(person).noted();
         knobs.parking(false);
         Set<String> released = round(person);
         person.cab().foot(FIRMLY);
         person.pass(PRESSED);
+        // Rules that say how ask for the pedal down; what is heard with it up is heard then too.
+        Circumstances noted = Conditions.now(person).noted();
         Set<String> applied = round(person);
         person.cab().foot(0);
         person.pass(PRESSED);

@@ -23,6 +23,7 @@ import org.fandown.vehicle.WheelId;
  */
 final class Person {
     private static final double LOOKS_EVERY = 0.1;
+    private static final double HEARS_EVERY = 0.5;
     private static final double TENTHS = 10;
 
     private final PracticeTruck truck;
@@ -64,8 +65,15 @@ final class Person {
         return truck.time();
     }
 
+    /** Lets time pass; a purge is heard whatever the person does. */
     void pass(double seconds) {
-        truck.advance(Math.max(0, seconds));
+        double end = time() + Math.max(0, seconds);
+        while (end - time() > PracticeTruck.TICK / 2) {
+            truck.advance(Math.min(end - time(), HEARS_EVERY));
+            if (truck.purging()) {
+                air.heardPurge();
+            }
+        }
     }
 
     /** Lets time pass until a moment, if it is still to come. */

@@ -10,7 +10,9 @@ import org.fandown.evidence.Circumstances;
 import org.fandown.evidence.WheelReading;
 import org.fandown.evidence.WheelReading.Measured;
 import org.fandown.practice.Station;
+import org.fandown.procedure.Aspect;
 import org.fandown.procedure.CheckStep;
+import org.fandown.procedure.Need;
 import org.fandown.units.Quantity;
 import org.fandown.units.Unit;
 import org.fandown.vehicle.WheelId;
@@ -24,6 +26,7 @@ final class StrokeChecks {
     private static final int MOST = 100;
 
     private static final int TIMES = 8;
+    private static final int SPARE = 3;
 
     private StrokeChecks() {}
 
@@ -38,15 +41,15 @@ final class StrokeChecks {
     private static Observed applied(CheckStep step, Person person) {
         person.helper(true);
         Map<WheelId, Quantity> before = round(person);
-        Needles start = person.cab().needles();
-        person.cab().foot(Cab.FLOOR);
-        person.pass(2);
-        for (int i = 0; i < TIMES && person.cab().needles().higher() > MOST; i++) {
-            person.cab().foot(0);
-            person.pass(2);
-            start = person.cab().needles();
-            person.cab().foot(Cab.FLOOR);
-            person.pass(2);
+        Needles start = press(person);
+        for (int i = 0; i < TIMES && !inRange(step, person); i++) {
+            if (person.cab().needles().lower() < least(step)) {
+                refill(least(step), start, person);
+            } else {
+                person.cab().foot(0);
+                person.pass(2);
+            }
+            start = press(person);
         }
         Circumstances noted = Conditions.now(person).from(start).noted();
         Map<WheelId, Quantity> after = round(person);
@@ -62,6 +65,38 @@ final class StrokeChecks {
         }
         Compared.strokes(person, before, after, observed);
         return observed;
+    }
+
+    /** Presses the pedal; returns what the needles showed before. */
+    private static Needles press(Person person) {
+        Needles start = person.cab().needles();
+        person.cab().foot(Cab.FLOOR);
+        person.pass(2);
+        return start;
+    }
+
+    private static boolean inRange(CheckStep step, Person person) {
+        Needles now = person.cab().needles();
+        return now.higher() <= MOST && now.lower() >= least(step);
+    }
+
+    /** The pressure the step asks for has to be there with the pedal down. */
+    private static int least(CheckStep step) {
+        int least = 0;
+        for (Need need : step.needs()) {
+            least = need.aspect() == Aspect.PRESSURE ? Math.max(least, need.least()) : least;
+        }
+        return least;
+    }
+
+    /** The helper builds up what the application takes, and stops the engine again. */
+    private static void refill(int least, Needles start, Person person) {
+        int taken = start.lower() - person.cab().needles().lower();
+        person.cab().foot(0);
+        person.pass(2);
+        person.air().pumpTo(least + taken + SPARE, Air.FAST_IDLE);
+        person.cab().stop();
+        person.pass(2);
     }
 
     private static Map<WheelId, Quantity> round(Person person) {

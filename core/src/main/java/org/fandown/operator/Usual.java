@@ -1,5 +1,9 @@
 package org.fandown.operator;
 
+import java.util.Optional;
+import org.fandown.vehicle.SupplyKind;
+import org.fandown.vehicle.Vehicle;
+
 /**
  * What a sound vehicle shows, as the trade has it. The operator names what lies outside abnormal
  * even where the place has no rule about it.
@@ -23,15 +27,6 @@ final class Usual {
     /** A knob pops out at no more, psi. Source: Georgia driver manual 2020, p. 52. */
     static final int POPS_MOST = 45;
 
-    /** Build-up from 85 to 100 psi, s. Source: Georgia driver manual 2020, p. 52. */
-    static final double BUILD_UP = 45;
-
-    /** That climb, psi. */
-    static final double BUILD_UP_RISE = 15;
-
-    /** Longer than the model's build-up by this share is too long (assumption). */
-    static final double BUILD_UP_SHARE = 1.5;
-
     /** Both needles are fed by one supply: they differ by no more when it is full (assumption). */
     static final int NEEDLES_APART = 6;
 
@@ -45,6 +40,21 @@ final class Usual {
     static final double FREE_STROKE_MOST = 0.75;
 
     private Usual() {}
+
+    /**
+     * A build-up that takes longer than the plan's model by this share is too long (assumption).
+     * The model is rough where the file gives no reservoirs, and in an integrated dryer unit, whose
+     * circuits open one after the other.
+     */
+    static double buildUpShare(Vehicle vehicle) {
+        boolean pauses =
+                vehicle.powerUnit()
+                        .air()
+                        .kind()
+                        .equals(Optional.of(SupplyKind.INTEGRATED_DRYER_UNIT));
+        boolean rough = pauses || vehicle.powerUnit().reservoirs().isEmpty();
+        return rough ? 1.6 : 1.25;
+    }
 
     /**
      * Most that is lost in a minute with the brakes released, psi. Source: driver manuals as states
