@@ -263,7 +263,8 @@ class DriveCommandTest {
         Cli run = Cli.run("drive", "--help");
 
         assertThat(run.exit()).isZero();
-        assertThat(run.out()).contains("SCENARIO", "--script", "--out", "--plot", "is no\nverdict");
+        assertThat(run.out()).contains("SCENARIO", "--script", "--out", "--plot", "--mark");
+        assertThat(run.out().replaceAll("\\s+", " ")).contains("is no verdict");
         for (String word : run.out().split("\\s+", -1)) {
             if (word.endsWith(".yaml") && word.contains("examples/")) {
                 assertThat(Path.of("..").resolve(word)).exists();

@@ -29,7 +29,12 @@ class DriveExamplesTest {
             hidden-leak      | check-valves         | air comes out; !DANGER
             governor-high    | in-cab-test          | the dryer purges (primary 144 psi
             crossed-lines    | in-cab-test          | trailer supply knob in
-            cold-start       | air-loss-stated      | begin: air-loss-applied; record: governor-cut-out; conclude: not proven; !DANGER; !in vain
+            cold-start       | air-loss-stated      | begin: air-loss-applied; record: governor-cut-out; \
+            conclude: not proven; !DANGER; !in vain
+            morning-check    | full-inspection      | record: build-up; conclude: fit to move; no defect; \
+            !DANGER; !in vain; !not possible
+            morning-check    | full-inspection-us   | record: parking-valve-closing; no defect; !DANGER; \
+            !in vain; !not possible
             roll-away        | walk-away            | DANGER: the vehicle rolls away with nobody
             bus-warning-low  | in-cab-test-single   | the dryer purges; !low-air lamp on (primary 6
             winter-drain     | check-valves         | drain of supply: air comes out

@@ -41,6 +41,8 @@ final class StrokeChecks {
     private static Observed applied(CheckStep step, Person person) {
         person.helper(true);
         Map<WheelId, Quantity> before = round(person);
+        // Nobody is at a rod when it moves.
+        person.stand(person.spot());
         Needles start = press(person);
         for (int i = 0; i < TIMES && !inRange(step, person); i++) {
             if (person.cab().needles().lower() < least(step)) {

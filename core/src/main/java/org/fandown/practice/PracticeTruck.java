@@ -282,6 +282,11 @@ public final class PracticeTruck {
         return person.station();
     }
 
+    /** Returns whether somebody else sits in the cab. */
+    public boolean helperInCab() {
+        return person.helper();
+    }
+
     /** Returns the chocked wheels. */
     public Set<WheelId> chocked() {
         return Collections.unmodifiableSet(motion.chocked());

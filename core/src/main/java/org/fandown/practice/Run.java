@@ -57,8 +57,7 @@ public record Run(
         for (RunEntry entry : entries) {
             pass(truck, entry.tick(), watcher);
             watcher.before(truck, entry);
-            redo(truck, entry);
-            watcher.after(truck, entry);
+            watcher.after(truck, entry, redo(truck, entry));
         }
         pass(truck, ticks, watcher);
         return truck;
@@ -71,13 +70,16 @@ public record Run(
         }
     }
 
-    private static void redo(PracticeTruck truck, RunEntry entry) {
+    /** Does one thing again; returns whether it was refused. */
+    private static boolean redo(PracticeTruck truck, RunEntry entry) {
         if (entry instanceof RunEntry.Act act) {
-            truck.act(act.action());
-        } else if (entry instanceof RunEntry.Stated said) {
+            return truck.act(act.action()).isPresent();
+        }
+        if (entry instanceof RunEntry.Stated said) {
             truck.state(said.statement());
         } else if (entry instanceof RunEntry.GaveUp gave) {
             truck.giveUp(gave.awaited());
         }
+        return false;
     }
 }

@@ -8,6 +8,10 @@ public interface RunWatcher {
     /** Sees the truck before something is done or said. */
     default void before(PracticeTruck truck, RunEntry entry) {}
 
-    /** Sees the truck after something was done or said, before time passes. */
-    default void after(PracticeTruck truck, RunEntry entry) {}
+    /**
+     * Sees the truck after something was done or said, before time passes.
+     *
+     * @param refused whether it could not be done
+     */
+    default void after(PracticeTruck truck, RunEntry entry, boolean refused) {}
 }

@@ -84,7 +84,8 @@ class RunTest {
                             }
 
                             @Override
-                            public void after(PracticeTruck truck, RunEntry entry) {
+                            public void after(
+                                    PracticeTruck truck, RunEntry entry, boolean refused) {
                                 seen.add("then " + truck.dash().keyOn());
                             }
                         });

@@ -14,11 +14,13 @@ import org.fandown.document.Node;
 import org.fandown.plot.SvgText;
 import org.fandown.practice.FaultFit;
 import org.fandown.practice.FaultsDocument;
+import org.fandown.practice.Run;
 import org.fandown.practice.RunDocument;
 import org.fandown.practice.Scenario;
 import org.fandown.practice.ScenarioReader;
 import org.fandown.practice.Script;
 import org.fandown.practice.ScriptReader;
+import org.fandown.referee.Sheet;
 import org.fandown.units.Dimension;
 import org.fandown.units.Quantity;
 import org.fandown.units.QuantityFormatException;
@@ -26,6 +28,7 @@ import org.fandown.units.Unit;
 import org.fandown.vehicle.VehicleReader;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -39,11 +42,15 @@ import picocli.CommandLine.Spec;
         description = {
             "Does with the practice truck of a scenario what a script says, and shows what came of"
                     + " it.",
+            "With --mark, marks what was done and said, as an examiner would. A practice result is"
+                    + " not a licence to drive.",
             "With --list-faults, lists what can be wrong with a truck."
         },
         footer = {
             "",
-            "Exit codes: 0 done, 2 bad usage or bad input. What happens to the truck is no verdict.",
+            "Exit codes: 0 done, or with --mark passed; 1 with --mark not passed; 2 bad usage or bad"
+                    + " input.",
+            "Without --mark, what happens to the truck is no verdict.",
             "Examples lie in examples/scenarios and examples/scripts, for instance:",
             "  fandown drive examples/scenarios/cold-start.yaml \\",
             "      --script examples/scripts/in-cab-test.yaml"
@@ -54,6 +61,7 @@ final class DriveCommand implements Callable<Integer> {
     private static final double MOST_EVERY = 3600;
 
     @Spec private CommandSpec spec;
+    @Mixin private MarkOptions markOptions;
 
     @Parameters(
             paramLabel = "SCENARIO",
@@ -105,18 +113,42 @@ final class DriveCommand implements Callable<Integer> {
             list();
             return ExitCode.DONE;
         }
+        boolean drives = file != null || script != null || out != null || plot != null;
+        markOptions.requireSense(spec.commandLine(), drives);
+        if (markOptions.replays()) {
+            Sheet sheet = markOptions.sheet();
+            return markOptions.mark(markOptions.stored(), sheet, json, spec.commandLine());
+        }
+        return driven();
+    }
+
+    private int driven() {
         double period = period();
         Path scenarioFile = requireSense(file, script);
         Scenario scenario = scenario(scenarioFile);
         Script steps =
                 new ScriptReader(scenario.vehicle())
                         .read(DocumentFiles.read(java.util.Objects.requireNonNull(script)));
+        Sheet sheet = markOptions.sheet();
+        if (markOptions.marks()) {
+            markOptions.place(scenario, spec.commandLine());
+        }
         DriveRun run = new DriveRun(scenario, steps, spec.commandLine().getErr());
         drive(run, period);
         if (plot != null) {
             String svg = SvgText.of(run.drawing());
             WholeFile.write("plot", plot, svg.getBytes(StandardCharsets.UTF_8));
         }
+        Run done = Run.of(run.truck(), steps.title());
+        markOptions.store(done);
+        if (markOptions.marks()) {
+            return markOptions.mark(done, sheet, json, spec.commandLine());
+        }
+        show(run, steps);
+        return ExitCode.DONE;
+    }
+
+    private void show(DriveRun run, Script steps) {
         PrintWriter screen = spec.commandLine().getOut();
         if (json) {
             screen.println(Json.write(RunDocument.of(run.truck(), steps)));
@@ -124,7 +156,6 @@ final class DriveCommand implements Callable<Integer> {
         } else if (!STANDARD_OUTPUT.equals(out)) {
             new DriveText(run, new Screen(screen)).print();
         }
-        return ExitCode.DONE;
     }
 
     private void drive(DriveRun run, double period) {
@@ -155,8 +186,10 @@ final class DriveCommand implements Callable<Integer> {
         if (vehicle != null) {
             throw bad("--vehicle goes with --list-faults; a scenario names its own vehicle.");
         }
-        if (STANDARD_OUTPUT.equals(out) && json) {
-            throw bad("--json and --out - would both write to standard output. Name a file.");
+        if (STANDARD_OUTPUT.equals(out) && (json || markOptions.marks())) {
+            throw bad(
+                    (json ? "--json" : "--mark")
+                            + " and --out - would both write to standard output. Name a file.");
         }
         return scenario;
     }

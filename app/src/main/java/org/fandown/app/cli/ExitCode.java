@@ -13,6 +13,9 @@ public final class ExitCode {
     /** The order of work that was examined is not sound. */
     public static final int NOT_SOUND = 1;
 
+    /** A marked run is not passed. */
+    public static final int NOT_PASSED = 1;
+
     /** Nothing was judged: bad usage, bad input, or a failure of the program itself. */
     public static final int REFUSED = 2;
 

@@ -32,6 +32,9 @@ import org.fandown.practice.ScriptReader;
 import org.fandown.practice.ScriptStep;
 import org.fandown.practice.Signal;
 import org.fandown.practice.Verb;
+import org.fandown.referee.Item;
+import org.fandown.referee.Sheet;
+import org.fandown.referee.SheetReader;
 import org.fandown.trace.Channel;
 import org.fandown.trace.MarkWord;
 import org.fandown.trace.MarksReader;
@@ -202,6 +205,31 @@ class FormatsGuideExamplesTest {
         for (Verdict verdict : Verdict.values()) {
             assertThat(section("## Script\n")).contains("`" + Names.kebab(verdict) + "`");
         }
+    }
+
+    @Test
+    void the_marking_sheet_is_ours_to_the_last_figure_and_every_item_is_described() {
+        Sheet read = SheetReader.read(DocumentText.yaml("formats.md", block("yaml sheet")));
+
+        assertThat(read).isEqualTo(Sheet.OURS);
+        for (Item item : Item.values()) {
+            assertThat(section("## Marking sheet")).contains("| `" + item.id() + "` |");
+        }
+    }
+
+    @Test
+    void the_json_of_marks_is_printed_as_it_is_written() {
+        assertHolds(
+                Json.read("formats.md", block("json marks")),
+                output(
+                        "drive",
+                        EXAMPLES.resolve("scenarios/morning-check.yaml").toString(),
+                        "--script",
+                        EXAMPLES.resolve("scripts/air-loss-stated.yaml").toString(),
+                        "--mark",
+                        "--on",
+                        "2026-11-24",
+                        "--json"));
     }
 
     @Test
