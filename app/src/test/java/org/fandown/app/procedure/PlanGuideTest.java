@@ -61,6 +61,7 @@ class PlanGuideTest {
                     .findFirst()
                     .ifPresent(set -> page.append(row(set)));
         }
+        page.append(PerformedTimes.section());
         page.append("\n## Assumptions\n\n");
         page.append("All are ours; those of the air system agree with the air engine's.\n\n");
         page.append("| what | value |\n| --- | --- |\n");
