@@ -12,11 +12,15 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.fandown.app.files.DocumentText;
 import org.fandown.document.Fields;
+import org.fandown.document.Json;
 import org.fandown.document.Node;
 import org.fandown.practice.Run;
+import org.fandown.practice.RunReader;
+import org.fandown.practice.RunWriter;
 import org.fandown.practice.Scenario;
 import org.fandown.referee.ItemMarks;
 import org.fandown.referee.Marks;
+import org.fandown.referee.MarksDocument;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -101,6 +105,17 @@ class BadRunsTest {
         assertThat(deducted).as(bad.reason() + "\n" + Marked.text(marks)).isEqualTo(bad.deducted());
         assertThat(marks.critical()).isEqualTo(bad.critical());
         assertThat(marks.passed()).isEqualTo(!bad.critical() && marks.kept() >= marks.needed());
+        assertThat(markedWhenStored(run, bad.place())).isEqualTo(bytes(marks));
+    }
+
+    /** Storing a run, reading it and marking it again gives the same bytes. */
+    private static String markedWhenStored(Run run, String place) {
+        Run stored = RunReader.read(Json.read("run.json", Json.write(RunWriter.write(run))));
+        return bytes(Marked.mark(stored, place));
+    }
+
+    private static String bytes(Marks marks) {
+        return Json.write(MarksDocument.of(marks));
     }
 
     @Test
