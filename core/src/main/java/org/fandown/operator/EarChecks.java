@@ -1,5 +1,6 @@
 package org.fandown.operator;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
@@ -9,6 +10,8 @@ import org.fandown.practice.Sound;
 import org.fandown.practice.Station;
 import org.fandown.procedure.CheckStep;
 import org.fandown.vehicle.Axle;
+import org.fandown.vehicle.VehicleUnit;
+import org.fandown.vehicle.WheelId;
 
 /** What is heard on a walk round the vehicle: leaks, and valves that vent. */
 final class EarChecks {
@@ -86,7 +89,11 @@ final class EarChecks {
         knobs.parking(false);
         for (Station station : Rounds.valves(person.vehicle())) {
             person.standAt(station);
-            press(person);
+            person.cab().foot(FIRMLY);
+            person.pass(PRESSED);
+            brakesOn(station, person, observed);
+            person.standAt(station);
+            person.cab().foot(0);
             person.pass(silent(person));
             if (vents(person)) {
                 good = false;
@@ -99,6 +106,23 @@ final class EarChecks {
         knobs.restore();
         person.stand(person.spot());
         return observed.answer(step.check(), good, noted, "a valve does not vent as it should");
+    }
+
+    /** With the pedal down each brake of the unit is seen on. */
+    private static void brakesOn(Station station, Person person, Observed observed) {
+        VehicleUnit unit = person.vehicle().units().get(station.unit() - 1);
+        Rods rods = new Rods(person);
+        List<WheelId> wheels =
+                rods.of(unit.isPowered()).stream()
+                        .filter(wheel -> person.vehicle().unitOf(wheel.axle()).equals(unit))
+                        .toList();
+        Check check =
+                unit.isPowered() ? Check.SERVICE_BRAKE_RESPONSE : Check.TRAILER_SERVICE_BRAKES;
+        rods.notOn(wheels)
+                .ifPresent(
+                        wheel ->
+                                observed.abnormal(
+                                        check, "the pedal does not work the brake at " + wheel));
     }
 
     private static void press(Person person) {

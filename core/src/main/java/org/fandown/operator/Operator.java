@@ -82,6 +82,11 @@ public final class Operator {
         return performance;
     }
 
+    /** Returns whether it is written down how a check is made that gives a step its name. */
+    public static boolean performs(Check check) {
+        return new Performings().of(check).isPresent();
+    }
+
     private Performance perform() {
         for (PlannedStep planned : plan.steps()) {
             double begin = person.time();
@@ -92,7 +97,13 @@ public final class Operator {
             }
             times.add(new StepTime(planned, begin, person.time()));
         }
-        person.cab().stuckNeedle().ifPresent(why -> observed.abnormal(Check.GAUGE_WORKS, why));
+        // Whether its gauge is stuck or its reservoir does not fill cannot be told from the seat.
+        person.cab()
+                .stuckNeedle()
+                .ifPresent(
+                        why ->
+                                observed.abnormal(Check.GAUGE_WORKS, why)
+                                        .abnormal(Check.BUILD_UP, why));
         return new Performance(plan, plan.set().rules().vehicle(), observed, times);
     }
 

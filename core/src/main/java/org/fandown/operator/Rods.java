@@ -58,16 +58,16 @@ final class Rods {
         return on;
     }
 
-    /** Wheels with a spring brake whose rod can be reached. */
+    /** Wheels with a spring brake. */
     List<WheelId> sprung() {
-        List<WheelId> sprung = new ArrayList<>();
-        for (WheelId wheel : person.vehicle().wheelsWithPushRod()) {
-            boolean reached = person.vehicle().wheel(wheel).brake() == BrakeKind.DRUM;
-            if (reached && person.vehicle().wheel(wheel).springBrake()) {
-                sprung.add(wheel);
-            }
-        }
-        return sprung;
+        return person.vehicle().wheelsWithPushRod().stream()
+                .filter(wheel -> person.vehicle().wheel(wheel).springBrake())
+                .toList();
+    }
+
+    /** Whether a rod can be reached by a rule. */
+    boolean isReached(WheelId wheel) {
+        return person.vehicle().wheel(wheel).brake() == BrakeKind.DRUM;
     }
 
     /** How far a rod is out, empty if that cannot be measured. */

@@ -68,7 +68,7 @@ final class WalkRoundChecks {
         }
         Rods rods = new Rods(person);
         for (WheelId wheel : rods.sprung()) {
-            if (isHeldOff(wheel, person)) {
+            if (!rods.isReached(wheel) || isHeldOff(wheel, person)) {
                 continue;
             }
             person.standAt(Station.at(wheel));
