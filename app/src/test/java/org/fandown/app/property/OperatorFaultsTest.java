@@ -41,7 +41,7 @@ class OperatorFaultsTest {
             List.of(
                     "tractor-box-trailer",
                     "doubles-with-dolly",
-                    "motor-coach-disc",
+                    "city-bus",
                     "air-over-hydraulic-truck");
 
     /** What no order of work asks for, with the reason. */
@@ -55,9 +55,6 @@ class OperatorFaultsTest {
         reasons.put(
                 Fault.SAFETY_VALVE_STUCK,
                 "the safety valve is tried in a workshop, with the governor held");
-        reasons.put(
-                Fault.NO_MODULATION,
-                "spring brakes that follow the pedal show only with a circuit drained");
         return reasons;
     }
 
