@@ -18,6 +18,7 @@ import picocli.CommandLine.Spec;
         synopsisSubcommandLabel = "VERB",
         description = "Proves whether an air-braked vehicle is safe to move.",
         subcommands = {
+            ServeCommand.class,
             JudgeCommand.class,
             RulesCommand.class,
             PlanCommand.class,

@@ -175,13 +175,22 @@ public final class RulePacks {
         if (known != null) {
             return known;
         }
+        Pack pack = PackReader.read(document(place));
+        read.put(place, pack);
+        return pack;
+    }
+
+    /**
+     * The pack of a place as it was written.
+     *
+     * @throws IllegalArgumentException if the place has no pack
+     */
+    public Node document(PlaceCode place) {
         Supplier<Node> document = documents.get(place);
         if (document == null) {
             throw new IllegalArgumentException("There is no rule pack for " + place + ".");
         }
-        Pack pack = PackReader.read(document.get());
-        read.put(place, pack);
-        return pack;
+        return document.get();
     }
 
     private static String resource(String name) {

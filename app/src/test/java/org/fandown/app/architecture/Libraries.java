@@ -14,6 +14,7 @@ final class Libraries {
     private static final List<Home> HOMES =
             List.of(
                     new Home("picocli", "cli"),
+                    new Home("io.javalin", "web"),
                     new Home("org.snakeyaml", "files"),
                     new Home("com.openhtmltopdf", "paper"),
                     new Home("org.apache.pdfbox", "paper"),

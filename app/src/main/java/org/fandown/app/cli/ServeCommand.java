@@ -1,0 +1,72 @@
+package org.fandown.app.cli;
+
+import java.util.concurrent.Callable;
+import java.util.concurrent.CountDownLatch;
+import org.fandown.app.web.PortTakenException;
+import org.fandown.app.web.SiteServer;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** The verb {@code serve}: the pages, on this machine. */
+@Command(
+        name = "serve",
+        mixinStandardHelpOptions = true,
+        description = {
+            "Starts the pages on this machine and prints their address. Ctrl+C stops it.",
+            "Once loaded, the pages work without it."
+        },
+        footer = {"", "Exit codes: 0 stopped, 2 bad usage or a port that is in use."})
+final class ServeCommand implements Callable<Integer> {
+    private static final int MOST_PORT = 65_535;
+
+    @Spec private CommandSpec spec;
+    @Mixin private PackOptions packOptions;
+
+    @Option(
+            names = "--port",
+            paramLabel = "PORT",
+            description = "port to listen on, 0 for any that is free; default 8765")
+    private int port = 8765;
+
+    private ServeCommand() {}
+
+    @Override
+    public Integer call() throws InterruptedException {
+        if (port < 0 || port > MOST_PORT) {
+            throw bad("'" + port + "' is no port. Allowed: 0 to 65535.", null);
+        }
+        try (SiteServer server = SiteServer.start(port, packOptions.packs())) {
+            Screen screen = new Screen(spec.commandLine().getOut());
+            screen.line("Fandown is at " + server.address());
+            screen.line("It listens on this machine alone. Ctrl+C stops it.");
+            screen.done();
+            waitForTheEnd(server);
+        } catch (PortTakenException e) {
+            throw bad(e.getMessage(), e);
+        }
+        return ExitCode.DONE;
+    }
+
+    private static void waitForTheEnd(SiteServer server) throws InterruptedException {
+        CountDownLatch end = new CountDownLatch(1);
+        Runtime.getRuntime()
+                .addShutdownHook(
+                        new Thread(
+                                () -> {
+                                    server.close();
+                                    end.countDown();
+                                },
+                                "stop"));
+        end.await();
+    }
+
+    private ParameterException bad(
+            @org.jspecify.annotations.Nullable String message,
+            @org.jspecify.annotations.Nullable Throwable cause) {
+        return new ParameterException(spec.commandLine(), message, cause);
+    }
+}

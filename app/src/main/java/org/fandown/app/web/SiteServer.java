@@ -1,0 +1,109 @@
+package org.fandown.app.web;
+
+import io.javalin.Javalin;
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import io.javalin.http.Header;
+import io.javalin.http.HttpStatus;
+import java.util.Optional;
+import org.fandown.app.files.RulePacks;
+import org.fandown.document.Json;
+import org.fandown.document.Tree;
+
+/** The running web server. */
+public final class SiteServer implements AutoCloseable {
+    /** The one address it listens on. */
+    public static final String HOST = "127.0.0.1";
+
+    private static final String OWN = "default-src 'self'; ";
+    private static final String CLOSED =
+            "base-uri 'none'; form-action 'none'; frame-ancestors 'none'; object-src 'none'";
+
+    /** Pages run their own scripts alone; styles may be set by them; drawn pictures are data. */
+    private static final String PAGE =
+            OWN + "img-src 'self' data: blob:; style-src 'self' 'unsafe-inline'; " + CLOSED;
+
+    /** The runtime of the core makes its functions from texts, which only the worker may. */
+    private static final String WORKER = OWN + "script-src 'self' 'unsafe-eval'; " + CLOSED;
+
+    private static final String WORKER_PATH = "/js/worker.js";
+
+    private final SiteFiles files;
+    private final Javalin server;
+
+    private SiteServer(RulePacks packs) {
+        files = SiteFiles.with(packs);
+        server = Javalin.create(this::configure);
+    }
+
+    /**
+     * Starts a server.
+     *
+     * @param port the port, 0 for any that is free
+     * @param packs the rule packs it shows
+     * @throws PortTakenException if the port is in use
+     */
+    public static SiteServer start(int port, RulePacks packs) {
+        SiteServer made = new SiteServer(packs);
+        try {
+            made.server.start(HOST, port);
+        } catch (RuntimeException e) {
+            throw new PortTakenException(port, e);
+        }
+        return made;
+    }
+
+    /** The address to open. */
+    public String address() {
+        return "http://" + HOST + ":" + server.port() + "/";
+    }
+
+    /** Lets requests in work end, and stops. */
+    @Override
+    public void close() {
+        server.stop();
+    }
+
+    private void configure(JavalinConfig config) {
+        config.startup.showJavalinBanner = false;
+        config.startup.showOldJavalinVersionWarning = false;
+        config.startup.startupWatcherEnabled = false;
+        config.routes.before(SiteServer::protect);
+        config.routes.get("/api/health", this::health);
+        config.routes.get("/", ctx -> send("/index.html", ctx));
+        files.all().keySet().forEach(path -> config.routes.get(path, ctx -> send(path, ctx)));
+    }
+
+    private static void protect(Context ctx) {
+        ctx.header("X-Content-Type-Options", "nosniff");
+        ctx.header("Referrer-Policy", "no-referrer");
+        ctx.header("Cross-Origin-Opener-Policy", "same-origin");
+        ctx.header("Cross-Origin-Resource-Policy", "same-origin");
+        boolean worker = ctx.path().equals(WORKER_PATH);
+        ctx.header("Content-Security-Policy", worker ? WORKER : PAGE);
+    }
+
+    private void health(Context ctx) {
+        ctx.contentType("application/json");
+        ctx.result(
+                Json.write(Tree.map().put("status", "up").put("site", files.version()).build()));
+    }
+
+    private void send(String path, Context ctx) {
+        SiteFile file = Optional.ofNullable(files.all().get(path)).orElseThrow();
+        ctx.header(Header.ETAG, file.tag());
+        ctx.header(Header.CACHE_CONTROL, "no-cache");
+        ctx.header(Header.VARY, "Accept-Encoding");
+        if (file.tag().equals(ctx.header(Header.IF_NONE_MATCH))) {
+            ctx.status(HttpStatus.NOT_MODIFIED);
+            return;
+        }
+        String accepts = Optional.ofNullable(ctx.header(Header.ACCEPT_ENCODING)).orElse("");
+        boolean packed = file.isPacked() && accepts.contains("gzip");
+        ctx.contentType(file.type());
+        if (packed) {
+            ctx.header(Header.CONTENT_ENCODING, "gzip");
+        }
+        ctx.result(packed ? file.packed() : file.bytes());
+    }
+}

@@ -1,0 +1,105 @@
+package org.fandown.browser;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.fandown.check.PlaceCode;
+import org.fandown.document.Json;
+import org.fandown.document.Node;
+import org.fandown.evidence.Inspection;
+import org.fandown.evidence.InspectionReader;
+import org.fandown.judgement.Judge;
+import org.fandown.judgement.Judgement;
+import org.fandown.practice.FaultFit;
+import org.fandown.practice.FaultsDocument;
+import org.fandown.procedure.Plan;
+import org.fandown.procedure.PlanDocument;
+import org.fandown.procedure.PlanRequest;
+import org.fandown.procedure.Planner;
+import org.fandown.procedure.Scope;
+import org.fandown.record.JudgementDocument;
+import org.fandown.record.MeasuredStrokes;
+import org.fandown.record.RulesDocument;
+import org.fandown.rulebook.RulesInForce;
+import org.fandown.vehicle.Vehicle;
+import org.fandown.vehicle.VehicleReader;
+import org.teavm.jso.JSExport;
+import org.teavm.jso.JSExportClasses;
+
+/**
+ * The functions a page can call that need no truck. Documents are JSON texts of the forms in
+ * docs/formats.md. What cannot be used raises an error whose message says what is wrong, what is
+ * allowed and what to do.
+ */
+@JSExportClasses(Truck.class)
+public final class Bridge {
+    private static final PlaceShelf PLACES = new PlaceShelf();
+
+    private Bridge() {}
+
+    /** Puts the rule pack of a place on the shelf; it is read when it is first needed. */
+    @JSExport
+    public static void addPack(String place, String json) {
+        PLACES.add(new PlaceCode(place), json);
+    }
+
+    /** The rules in force: a document {@code fandown-rules/1}. */
+    @JSExport
+    public static String rules(String place, String vehicle, String day) {
+        return Json.writeCompact(RulesDocument.of(inForce(place, vehicle, day)));
+    }
+
+    /**
+     * The quickest plan: a document {@code fandown-plan/1}.
+     *
+     * @param psi pressure the vehicle is found with, psi
+     * @param thorough whether every check a person can make is planned
+     */
+    @JSExport
+    public static String plan(
+            String place, String vehicle, String day, int psi, boolean thorough) {
+        Scope scope = thorough ? Scope.THOROUGH : Scope.ASKED;
+        Plan plan =
+                Planner.plan(inForce(place, vehicle, day), scope, request(psi))
+                        .orElseThrow(
+                                () ->
+                                        new IllegalArgumentException(
+                                                "No order makes all these checks. Next: take"
+                                                        + " another place or vehicle."));
+        return Json.writeCompact(PlanDocument.of(plan));
+    }
+
+    /** Findings and verdict of an inspection with its vehicle in it: {@code fandown-judgement/1}. */
+    @JSExport
+    public static String judge(String inspection) {
+        Inspection read = new InspectionReader(Bridge::noOtherFile).read(json(inspection));
+        Judgement judgement = Judge.judge(PLACES.rulebookFor(read.place()), read);
+        return Json.writeCompact(JudgementDocument.of(judgement, MeasuredStrokes.estimate(read)));
+    }
+
+    /** The faults a vehicle can have: a document {@code fandown-faults/1}. */
+    @JSExport
+    public static String faults(String vehicle) {
+        return Json.writeCompact(FaultsDocument.of(FaultFit.of(vehicle(vehicle))));
+    }
+
+    private static PlanRequest request(int psi) {
+        return new PlanRequest(psi, PlanRequest.Goal.QUICKEST, List.of());
+    }
+
+    private static RulesInForce inForce(String place, String vehicle, String day) {
+        PlaceCode at = new PlaceCode(place);
+        return PLACES.rulebookFor(at).inForce(at, vehicle(vehicle), LocalDate.parse(day));
+    }
+
+    private static Vehicle vehicle(String text) {
+        return VehicleReader.read(json(text));
+    }
+
+    static Node json(String text) {
+        return Json.read("", text);
+    }
+
+    static Node noOtherFile(String name) {
+        throw new IllegalArgumentException("the vehicle has to be written out here");
+    }
+}

@@ -1,0 +1,44 @@
+// @ts-check
+/** The page's side of the core: every question is answered later, from the worker. */
+
+/** @type {Worker | undefined} */
+let worker;
+let number = 0;
+/** @type {Map<number, {resolve: Function, reject: Function}>} */
+const open = new Map();
+
+function begin() {
+  worker = new Worker('/js/worker.js', { type: 'module' });
+  worker.addEventListener('message', ({ data }) => {
+    const asked = open.get(data.number);
+    open.delete(data.number);
+    if (data.error === undefined) asked?.resolve(data.value);
+    else asked?.reject(new Error(data.error));
+  });
+  worker.addEventListener('error', (event) => {
+    const reason = new Error('The core could not be started: ' + (event.message || 'no reason given') + '. Next: load the page again.');
+    for (const asked of open.values()) asked.reject(reason);
+    open.clear();
+  });
+  return worker;
+}
+
+/**
+ * Asks the core something.
+ * @param {string} name a function of the worker or of the core
+ * @param {...any} args
+ * @returns {Promise<any>}
+ */
+export function ask(name, ...args) {
+  const to = worker ?? begin();
+  const mine = ++number;
+  return new Promise((resolve, reject) => {
+    open.set(mine, { resolve, reject });
+    to.postMessage({ number: mine, name, args });
+  });
+}
+
+/** The parsed answer of a function that gives JSON. @param {string} name @param {...any} args */
+export async function askJson(name, ...args) {
+  return JSON.parse(await ask(name, ...args));
+}

@@ -1,0 +1,77 @@
+// @ts-check
+/** Begins the page: head, foot, and the page that the address names. */
+import { html, render } from '/lib/lit-html/lit-html.js';
+
+/** @type {{path: string, title: string, load: () => Promise<any>}[]} */
+const PAGES = [
+  { path: '', title: 'Start', load: () => import('./pages/start.js') },
+  { path: 'practice', title: 'Practice', load: () => import('./pages/practice.js') },
+  { path: 'rules', title: 'Rules', load: () => import('./pages/rules.js') },
+];
+
+const head = /** @type {HTMLElement} */ (document.getElementById('head'));
+const work = /** @type {HTMLElement} */ (document.getElementById('work'));
+const foot = /** @type {HTMLElement} */ (document.getElementById('foot'));
+
+/** Stops what the page before left running. @type {(() => void) | undefined} */
+let leave;
+let shown = 0;
+
+function route() {
+  const [path, ...rest] = location.hash.replace(/^#\/?/, '').split('/');
+  return { page: PAGES.find((p) => p.path === path) ?? PAGES[0], rest };
+}
+
+/** @param {any} now */
+function drawHead(now) {
+  const link = (p) =>
+    html`<a href=${'#/' + p.path} aria-current=${p === now ? 'page' : 'false'}>${p.title}</a>`;
+  render(
+    html`<a class="name" href="#/"><img src="/icon.svg" alt="" width="32" height="32" />Fandown</a>
+      <nav aria-label="Pages">${PAGES.slice(1).map(link)}</nav>`,
+    head,
+  );
+}
+
+async function show() {
+  const { page, rest } = route();
+  const mine = ++shown;
+  leave?.();
+  leave = undefined;
+  drawHead(page);
+  document.title = page.path ? page.title + ' - Fandown' : 'Fandown';
+  const fresh = document.createElement('div');
+  fresh.className = 'page ' + (page.path || 'start');
+  fresh.append(Object.assign(document.createElement('p'), { className: 'wait', textContent: 'Loading ...' }));
+  work.replaceChildren(fresh);
+  try {
+    const module = await page.load();
+    if (mine !== shown) return;
+    fresh.replaceChildren();
+    leave = await module.show(fresh, rest);
+  } catch (e) {
+    if (mine === shown) failed(fresh, e);
+  }
+  if (mine === shown) work.dataset.ready = page.path || 'start';
+}
+
+/** @param {HTMLElement} place @param {unknown} e */
+function failed(place, e) {
+  place.replaceChildren();
+  render(
+    html`<section class="trouble" role="alert">
+      <h1>This page could not be shown</h1>
+      <p>${e instanceof Error ? e.message : String(e)}</p>
+      <p>Nothing you entered is lost. <button @click=${() => location.reload()}>Load again</button></p>
+    </section>`,
+    place,
+  );
+}
+
+render(
+  html`<p>Local law, the maker and licensed technicians come first. A practice result is not a licence to drive.</p>`,
+  foot,
+);
+addEventListener('hashchange', show);
+show();
+if ('serviceWorker' in navigator) navigator.serviceWorker.register('/sw.js', { type: 'classic' });
