@@ -9,12 +9,12 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.fandown.app.files.DocumentFiles;
-import org.fandown.app.files.RulePacks;
-import org.fandown.app.web.SiteServer;
 import org.fandown.document.Json;
 import org.fandown.practice.ScenarioDocument;
 import org.fandown.practice.ScenarioReader;
+import org.fandown.contract.store.RunningSite;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /**
  * The core compiled for the browser gives the bits it gives here: every example run, in a real
@@ -34,14 +34,16 @@ class CoreInBrowserRegressionTest {
               return ask('fingerprint', id);
             }""";
 
+    @TempDir private Path folder;
+
     @Test
     void every_example_run_gives_the_same_bits_in_chromium() throws IOException {
         List<String> frozen = Files.readAllLines(TABLE);
         List<String> now = new ArrayList<>(List.of(frozen.get(0)));
-        try (SiteServer server = SiteServer.start(0, RulePacks.builtIn());
+        try (RunningSite site = RunningSite.in(folder);
                 Chromium chromium = new Chromium()) {
             Page page = chromium.launch().newPage();
-            page.navigate(server.address());
+            page.navigate(site.address());
             for (String row : frozen.subList(1, frozen.size())) {
                 String[] cells = row.split(",", -1);
                 Object print =

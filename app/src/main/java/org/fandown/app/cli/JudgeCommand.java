@@ -3,13 +3,11 @@ package org.fandown.app.cli;
 import java.io.PrintWriter;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.fandown.app.files.DocumentFiles;
 import org.fandown.app.files.RulePacks;
-import org.fandown.app.paper.ReportContent;
+import org.fandown.app.paper.Judged;
 import org.fandown.app.paper.ReportPdf;
-import org.fandown.braking.BrakingEstimate;
 import org.fandown.check.PlaceCode;
 import org.fandown.document.DocumentException;
 import org.fandown.document.Fields;
@@ -17,13 +15,6 @@ import org.fandown.document.Json;
 import org.fandown.document.Node;
 import org.fandown.evidence.Inspection;
 import org.fandown.evidence.InspectionReader;
-import org.fandown.judgement.Judge;
-import org.fandown.judgement.Judgement;
-import org.fandown.record.BrakingSummary;
-import org.fandown.record.JudgementDocument;
-import org.fandown.record.MeasuredStrokes;
-import org.fandown.rulebook.Rulebook;
-import org.fandown.rulebook.RulesInForce;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -44,12 +35,6 @@ import picocli.CommandLine.Spec;
             "Examples of inspections lie in examples/inspections."
         })
 final class JudgeCommand implements Callable<Integer> {
-    /**
-     * The place whose law limits stops from 20 mph: the yardstick for the estimate, wherever the
-     * vehicle is.
-     */
-    private static final PlaceCode YARDSTICK = new PlaceCode("US");
-
     @Spec private CommandSpec spec;
     @Mixin private PackOptions packOptions;
 
@@ -75,24 +60,20 @@ final class JudgeCommand implements Callable<Integer> {
         Node written = DocumentFiles.read(file);
         Inspection inspection = new InspectionReader(this::vehicle).read(written);
         RulePacks packs = packOptions.packs();
-        Rulebook rulebook =
-                packs.rulebookFor(inspection.place())
+        Judged judged =
+                Judged.of(inspection, packs)
                         .orElseThrow(() -> noPack(written, inspection.place(), packs));
-        Judgement judgement = Judge.judge(rulebook, inspection);
-        Optional<BrakingEstimate> braking = MeasuredStrokes.estimate(inspection);
-        Optional<BrakingSummary> summary = braking.map(b -> summary(b, inspection, packs));
-        Node document = JudgementDocument.of(judgement, braking);
         if (report != null) {
-            ReportPdf.write(new ReportContent(judgement, summary, Json.write(document)), report);
+            ReportPdf.write(judged.content(), report);
         }
         PrintWriter out = spec.commandLine().getOut();
         if (json) {
-            out.println(Json.write(document));
+            out.println(Json.write(judged.document()));
             out.flush();
         } else {
-            new JudgementText(judgement, summary, assumptions, new Screen(out)).print();
+            new JudgementText(judged.judgement(), judged.summary(), assumptions, new Screen(out)).print();
         }
-        return ExitCode.of(judgement.verdict());
+        return ExitCode.of(judged.judgement().verdict());
     }
 
     private static DocumentException noPack(Node written, PlaceCode place, RulePacks packs) {
@@ -102,19 +83,6 @@ final class JudgeCommand implements Callable<Integer> {
                         "there is no rule pack for this place",
                         PackOptions.known(packs),
                         PackOptions.nextStep(packs, place));
-    }
-
-    private static BrakingSummary summary(
-            BrakingEstimate estimate, Inspection inspection, RulePacks packs) {
-        Optional<RulesInForce> yardstick =
-                packs.rulebookFor(YARDSTICK)
-                        .map(
-                                book ->
-                                        book.inForce(
-                                                YARDSTICK,
-                                                inspection.vehicle(),
-                                                inspection.moment().toLocalDate()));
-        return BrakingSummary.of(estimate, yardstick);
     }
 
     private Node vehicle(String name) {

@@ -1,7 +1,14 @@
 package org.fandown.app.cli;
 
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+import org.fandown.app.store.StoreException;
+import org.fandown.app.store.StoreFile;
 import org.fandown.app.web.PortTakenException;
 import org.fandown.app.web.SiteServer;
 import picocli.CommandLine.Command;
@@ -23,6 +30,9 @@ import picocli.CommandLine.Spec;
 final class ServeCommand implements Callable<Integer> {
     private static final int MOST_PORT = 65_535;
 
+    /** Loggers are forgotten with their levels unless somebody holds them. */
+    private static final List<Logger> QUIET = new ArrayList<>();
+
     @Spec private CommandSpec spec;
     @Mixin private PackOptions packOptions;
 
@@ -32,6 +42,13 @@ final class ServeCommand implements Callable<Integer> {
             description = "port to listen on, 0 for any that is free; default 8765")
     private int port = 8765;
 
+    @Option(
+            names = "--data",
+            paramLabel = "FOLDER",
+            description =
+                    "where records are kept; default the folder .fandown of your home folder")
+    private Path data = Path.of(System.getProperty("user.home"), ".fandown");
+
     private ServeCommand() {}
 
     @Override
@@ -39,9 +56,13 @@ final class ServeCommand implements Callable<Integer> {
         if (port < 0 || port > MOST_PORT) {
             throw bad("'" + port + "' is no port. Allowed: 0 to 65535.", null);
         }
-        try (SiteServer server = SiteServer.start(port, packOptions.packs())) {
+        quietLibraries();
+        StoreFile store = open();
+        try (SiteServer server =
+                SiteServer.start(port, packOptions.packs(), store.records())) {
             Screen screen = new Screen(spec.commandLine().getOut());
             screen.line("Fandown is at " + server.address());
+            screen.line("Records are kept in " + store.file());
             screen.line("It listens on this machine alone. Ctrl+C stops it.");
             screen.done();
             waitForTheEnd(server);
@@ -49,6 +70,23 @@ final class ServeCommand implements Callable<Integer> {
             throw bad(e.getMessage(), e);
         }
         return ExitCode.DONE;
+    }
+
+    private StoreFile open() {
+        try {
+            return StoreFile.open(data);
+        } catch (StoreException e) {
+            throw bad(e.getMessage(), e);
+        }
+    }
+
+    /** Libraries speak up only when something is wrong. */
+    private static void quietLibraries() {
+        for (String name : List.of("io.javalin", "org.eclipse.jetty", "org.flywaydb")) {
+            Logger logger = Logger.getLogger(name);
+            logger.setLevel(Level.WARNING);
+            QUIET.add(logger);
+        }
     }
 
     private static void waitForTheEnd(SiteServer server) throws InterruptedException {

@@ -26,7 +26,8 @@ import org.fandown.rulebook.UnfitPackException;
 
 /**
  * The rule packs that come with the program and those of a site's own folder. Packs are read only
- * when a place needs them, since reading them all takes longer than judging one inspection.
+ * when a place needs them, since reading them all takes longer than judging one inspection. Safe for use by several
+ * threads.
  */
 public final class RulePacks {
     private static final String FOLDER = "/org/fandown/rulebook/";
@@ -170,7 +171,7 @@ public final class RulePacks {
      *
      * @throws IllegalArgumentException if the place has no pack
      */
-    public Pack pack(PlaceCode place) {
+    public synchronized Pack pack(PlaceCode place) {
         Pack known = read.get(place);
         if (known != null) {
             return known;

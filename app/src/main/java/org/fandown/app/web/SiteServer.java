@@ -3,10 +3,12 @@ package org.fandown.app.web;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
+import io.javalin.http.ForbiddenResponse;
 import io.javalin.http.Header;
 import io.javalin.http.HttpStatus;
 import java.util.Optional;
 import org.fandown.app.files.RulePacks;
+import org.fandown.app.store.RecordStore;
 import org.fandown.document.Json;
 import org.fandown.document.Tree;
 
@@ -26,13 +28,18 @@ public final class SiteServer implements AutoCloseable {
     /** The runtime of the core makes its functions from texts, which only the worker may. */
     private static final String WORKER = OWN + "script-src 'self' 'unsafe-eval'; " + CLOSED;
 
+    /** The most a device sends at once, with photos: 32 MiB. */
+    private static final long MOST_BYTES = 32L * 1024 * 1024;
+
     private static final String WORKER_PATH = "/js/worker.js";
 
     private final SiteFiles files;
+    private final RecordApi records;
     private final Javalin server;
 
-    private SiteServer(RulePacks packs) {
+    private SiteServer(RulePacks packs, RecordStore store) {
         files = SiteFiles.with(packs);
+        records = new RecordApi(store, packs);
         server = Javalin.create(this::configure);
     }
 
@@ -41,10 +48,11 @@ public final class SiteServer implements AutoCloseable {
      *
      * @param port the port, 0 for any that is free
      * @param packs the rule packs it shows
+     * @param store where records are kept
      * @throws PortTakenException if the port is in use
      */
-    public static SiteServer start(int port, RulePacks packs) {
-        SiteServer made = new SiteServer(packs);
+    public static SiteServer start(int port, RulePacks packs, RecordStore store) {
+        SiteServer made = new SiteServer(packs, store);
         try {
             made.server.start(HOST, port);
         } catch (RuntimeException e) {
@@ -69,7 +77,10 @@ public final class SiteServer implements AutoCloseable {
         config.startup.showOldJavalinVersionWarning = false;
         config.startup.startupWatcherEnabled = false;
         config.routes.before(SiteServer::protect);
+        config.routes.before("/api/*", SiteServer::requireOwnPage);
         config.routes.get("/api/health", this::health);
+        config.http.maxRequestSize = MOST_BYTES;
+        records.addTo(config.routes);
         config.routes.get("/", ctx -> send("/index.html", ctx));
         files.all().keySet().forEach(path -> config.routes.get(path, ctx -> send(path, ctx)));
     }
@@ -81,6 +92,16 @@ public final class SiteServer implements AutoCloseable {
         ctx.header("Cross-Origin-Resource-Policy", "same-origin");
         boolean worker = ctx.path().equals(WORKER_PATH);
         ctx.header("Content-Security-Policy", worker ? WORKER : PAGE);
+    }
+
+    /** Another page that is open in the same browser can neither write here nor use our name. */
+    private static void requireOwnPage(Context ctx) {
+        String host = Optional.ofNullable(ctx.header(Header.HOST)).orElse("");
+        String origin = ctx.header(Header.ORIGIN);
+        boolean local = host.startsWith(HOST + ":") || host.startsWith("localhost:");
+        if (!local || (origin != null && !origin.equals("http://" + host))) {
+            throw new ForbiddenResponse("Only pages of this server may ask.");
+        }
     }
 
     private void health(Context ctx) {

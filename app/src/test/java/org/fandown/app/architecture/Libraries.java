@@ -15,6 +15,9 @@ final class Libraries {
             List.of(
                     new Home("picocli", "cli"),
                     new Home("io.javalin", "web"),
+                    new Home("org.jdbi", "store"),
+                    new Home("org.flywaydb", "store"),
+                    new Home("org.sqlite", "store"),
                     new Home("org.snakeyaml", "files"),
                     new Home("com.openhtmltopdf", "paper"),
                     new Home("org.apache.pdfbox", "paper"),

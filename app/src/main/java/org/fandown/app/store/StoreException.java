@@ -1,0 +1,10 @@
+package org.fandown.app.store;
+
+/** The store cannot be opened or used; the message says what to do. */
+public final class StoreException extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+
+    StoreException(String message, Throwable cause) {
+        super(message, cause);
+    }
+}

@@ -1,0 +1,123 @@
+package org.fandown.app.web;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.BadRequestResponse;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import io.javalin.http.NotFoundResponse;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.List;
+import java.util.Optional;
+import org.fandown.app.files.DocumentText;
+import org.fandown.app.files.RulePacks;
+import org.fandown.app.paper.Judged;
+import org.fandown.app.paper.ReportPdf;
+import org.fandown.app.store.Kept;
+import org.fandown.app.store.KeptRecord;
+import org.fandown.app.store.RecordHead;
+import org.fandown.app.store.RecordStore;
+import org.fandown.document.DocumentException;
+import org.fandown.document.Fields;
+import org.fandown.document.Json;
+import org.fandown.document.Names;
+import org.fandown.document.Node;
+import org.fandown.document.Tree;
+
+/** What devices can ask about records: keep these, find, open, print. */
+final class RecordApi {
+    private static final int USUAL = 100;
+
+    private final RecordStore store;
+    private final RulePacks packs;
+
+    RecordApi(RecordStore store, RulePacks packs) {
+        this.store = store;
+        this.packs = packs;
+    }
+
+    void addTo(RoutesConfig routes) {
+        routes.post("/api/records", this::keep);
+        routes.get("/api/records", this::find);
+        routes.get("/api/records/{id}", this::open);
+        routes.get("/api/records/{id}/report.pdf", this::print);
+    }
+
+    /** Keeps each record on its own; one that is refused does not keep back the others. */
+    private void keep(Context ctx) {
+        Tree.ListBuilder answers = Tree.list();
+        try {
+            Fields body = Fields.of(DocumentText.of("records.json", ctx.bodyAsBytes()));
+            List<Node> sent = body.list("records");
+            body.end();
+            sent.forEach(node -> answers.add(keep(node)));
+        } catch (DocumentException e) {
+            throw new BadRequestResponse(e.getMessage());
+        }
+        json(ctx, Tree.map().put("records", answers).build());
+    }
+
+    private Tree.MapBuilder keep(Node node) {
+        try {
+            SentRecord record = SentRecord.read(node, packs);
+            Kept kept = store.keep(record.head(), record.content());
+            return Tree.map().put("id", record.head().id()).put("kept", Names.kebab(kept));
+        } catch (DocumentException e) {
+            return Tree.map().put("kept", "refused").put("reason", e.getMessage());
+        }
+    }
+
+    private void find(Context ctx) {
+        String words = Optional.ofNullable(ctx.queryParam("words")).orElse("").strip();
+        List<String> each = words.isEmpty() ? List.of() : List.of(words.split("\\s+"));
+        Tree.ListBuilder list = Tree.list();
+        store.find(each, USUAL).forEach(head -> list.add(map(head)));
+        json(ctx, Tree.map().put("count", store.count()).put("records", list).build());
+    }
+
+    private static Tree.MapBuilder map(RecordHead head) {
+        return Tree.map()
+                .put("id", head.id())
+                .put("kind", head.kind())
+                .put("made", head.made())
+                .put("received", head.received())
+                .put("place", head.place())
+                .put("vehicle", head.vehicle())
+                .put("verdict", head.verdict())
+                .put("words", head.words());
+    }
+
+    private void open(Context ctx) {
+        KeptRecord record = record(ctx);
+        ctx.contentType("application/json");
+        ctx.result(record.content());
+    }
+
+    private void print(Context ctx) {
+        Fields fields = Fields.of(Json.read("record.json", record(ctx).content()));
+        Judged judged =
+                Judged.of(SentRecord.inspection(fields.node("inspection")), packs)
+                        .orElseThrow(() -> new NotFoundResponse("Its place has no rule pack now."));
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        try {
+            ReportPdf.write(judged.content(), out);
+        } catch (IOException e) {
+            throw new UncheckedIOException("Memory cannot be written.", e);
+        }
+        ctx.contentType("application/pdf");
+        ctx.header("Content-Disposition", "inline; filename=\"report.pdf\"");
+        ctx.result(out.toByteArray());
+    }
+
+    private KeptRecord record(Context ctx) {
+        return store.byId(ctx.pathParam("id"))
+                .orElseThrow(() -> new NotFoundResponse("There is no such record."));
+    }
+
+    private static void json(Context ctx, Node node) {
+        ctx.status(HttpStatus.OK);
+        ctx.contentType("application/json");
+        ctx.result(Json.writeCompact(node));
+    }
+}

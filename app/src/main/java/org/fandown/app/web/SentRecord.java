@@ -1,0 +1,111 @@
+package org.fandown.app.web;
+
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.regex.Pattern;
+import org.fandown.app.files.RulePacks;
+import org.fandown.app.paper.Judged;
+import org.fandown.app.store.RecordHead;
+import org.fandown.document.DocumentException;
+import org.fandown.document.Fields;
+import org.fandown.document.Json;
+import org.fandown.document.Node;
+import org.fandown.evidence.Inspection;
+import org.fandown.evidence.InspectionReader;
+import org.fandown.evidence.Report;
+
+/**
+ * A record as a device sends it: {@code format}, {@code id}, {@code kind}, {@code made} and the
+ * inspection, with what was drawn and photographed. The verdict is not taken from the device; it is
+ * judged here.
+ *
+ * @param head what it is found by
+ * @param content the whole of it, on one line
+ */
+record SentRecord(RecordHead head, String content) {
+    static final String FORMAT = "fandown-record/1";
+    private static final Pattern ID = Pattern.compile("[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}");
+    private static final DateTimeFormatter UTC =
+            DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm:ss.SSS'Z'", Locale.ROOT);
+
+    private static final List<Report.Entry> FOUND_BY =
+            List.of(
+                    Report.Entry.PLATE,
+                    Report.Entry.TRAILER_PLATES,
+                    Report.Entry.OPERATOR,
+                    Report.Entry.LOCATION,
+                    Report.Entry.INSPECTOR,
+                    Report.Entry.DRIVER);
+
+    /**
+     * Reads one.
+     *
+     * @throws DocumentException if it is not such a record
+     */
+    static SentRecord read(Node node, RulePacks packs) {
+        Fields fields = Fields.of(node);
+        fields.choice("format", Map.of(FORMAT, FORMAT));
+        String id = fields.text("id");
+        if (!ID.matcher(id).matches()) {
+            throw fields.refuse(
+                    "id", "this is no id", "a UUID in lower case", "let the page make one");
+        }
+        String kind = fields.choice("kind", Map.of("inspection", "inspection"));
+        String made = utc(fields.moment("made").toInstant());
+        Inspection inspection = inspection(fields.node("inspection"));
+        Judged judged =
+                Judged.of(inspection, packs)
+                        .orElseThrow(
+                                () ->
+                                        fields.refuse(
+                                                "inspection",
+                                                "its place has no rule pack",
+                                                packs.places().toString(),
+                                                "take one of these places"));
+        fields.optionalNode("signature");
+        fields.optionalNode("photos");
+        fields.end();
+        RecordHead head =
+                new RecordHead(
+                        id,
+                        kind,
+                        made,
+                        utc(Instant.now()),
+                        inspection.place().code(),
+                        inspection.vehicle().name(),
+                        judged.judgement().verdict().title(),
+                        words(inspection));
+        return new SentRecord(head, Json.writeCompact(node));
+    }
+
+    /** The inspection of a record, its vehicle written out. */
+    static Inspection inspection(Node node) {
+        return new InspectionReader(
+                        name -> {
+                            throw new IllegalArgumentException(
+                                    "the vehicle has to be written out here");
+                        })
+                .read(node);
+    }
+
+    /** A moment in a form whose order as text is its order in time. */
+    private static String utc(Instant moment) {
+        return UTC.format(moment.atOffset(ZoneOffset.UTC));
+    }
+
+    private static String words(Inspection inspection) {
+        List<String> words = new ArrayList<>();
+        for (Report.Entry entry : FOUND_BY) {
+            String text = inspection.report().entries().get(entry);
+            if (text != null) {
+                words.add(text);
+            }
+        }
+        return String.join(" ", words);
+    }
+}

@@ -1,0 +1,63 @@
+package org.fandown.contract.store;
+
+import java.io.IOException;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.file.Path;
+import org.fandown.app.files.RulePacks;
+import org.fandown.app.store.StoreFile;
+import org.fandown.app.web.SiteServer;
+
+/** The real server with a store in a folder, and a plain HTTP client for it. */
+public final class RunningSite implements AutoCloseable {
+    private static final HttpClient CLIENT = HttpClient.newHttpClient();
+
+    private final SiteServer server;
+
+    private RunningSite(SiteServer server) {
+        this.server = server;
+    }
+
+    /** Starts one at any free port. */
+    public static RunningSite in(Path folder) {
+        return new RunningSite(
+                SiteServer.start(0, RulePacks.builtIn(), StoreFile.open(folder).records()));
+    }
+
+    /** The address, ending with a slash. */
+    public String address() {
+        return server.address();
+    }
+
+    /** Asks for something. */
+    public HttpResponse<String> get(String path) throws IOException, InterruptedException {
+        return send(request(path).GET());
+    }
+
+    /** Sends something as JSON. */
+    public HttpResponse<String> post(String path, String json)
+            throws IOException, InterruptedException {
+        return send(
+                request(path)
+                        .header("Content-Type", "application/json")
+                        .POST(HttpRequest.BodyPublishers.ofString(json)));
+    }
+
+    /** Begins a request of any kind. */
+    public HttpRequest.Builder request(String path) {
+        return HttpRequest.newBuilder(URI.create(address() + path));
+    }
+
+    /** Sends a request. */
+    public HttpResponse<String> send(HttpRequest.Builder request)
+            throws IOException, InterruptedException {
+        return CLIENT.send(request.build(), HttpResponse.BodyHandlers.ofString());
+    }
+
+    @Override
+    public void close() {
+        server.close();
+    }
+}
