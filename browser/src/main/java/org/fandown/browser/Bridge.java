@@ -2,9 +2,15 @@ package org.fandown.browser;
 
 import java.time.LocalDate;
 import java.util.List;
+import org.fandown.check.Check;
+import org.fandown.check.Component;
 import org.fandown.check.PlaceCode;
+import org.fandown.document.DocumentException;
 import org.fandown.document.Json;
+import org.fandown.document.Names;
 import org.fandown.document.Node;
+import org.fandown.document.Position;
+import org.fandown.document.Tree;
 import org.fandown.evidence.Inspection;
 import org.fandown.evidence.InspectionReader;
 import org.fandown.judgement.Judge;
@@ -71,7 +77,7 @@ public final class Bridge {
     /** Findings and verdict of an inspection with its vehicle in it: {@code fandown-judgement/1}. */
     @JSExport
     public static String judge(String inspection) {
-        Inspection read = new InspectionReader(Bridge::noOtherFile).read(json(inspection));
+        Inspection read = inspection(inspection);
         Judgement judgement = Judge.judge(PLACES.rulebookFor(read.place()), read);
         return Json.writeCompact(JudgementDocument.of(judgement, MeasuredStrokes.estimate(read)));
     }
@@ -82,8 +88,46 @@ public final class Bridge {
         return Json.writeCompact(FaultsDocument.of(FaultFit.of(vehicle(vehicle))));
     }
 
+    /** Every check: list of {@code id}, {@code title}, {@code kind}, {@code dimension}. */
+    @JSExport
+    public static String checks() {
+        Tree.ListBuilder list = Tree.list();
+        for (Check check : Check.values()) {
+            Tree.MapBuilder map =
+                    Tree.map()
+                            .put("id", check.id())
+                            .put("title", check.title())
+                            .put("kind", Names.kebab(check.kind()));
+            check.dimension().ifPresent(d -> map.put("dimension", Names.kebab(d)));
+            list.add(map);
+        }
+        return Json.writeCompact(list.build());
+    }
+
+    /** The ids of all parts that are looked at, and the wheels that have a push rod. */
+    @JSExport
+    public static String parts(String vehicle) {
+        Tree.ListBuilder parts = Tree.list();
+        for (Component part : Component.values()) {
+            parts.add(part.id());
+        }
+        Tree.ListBuilder wheels = Tree.list();
+        vehicle(vehicle).wheelsWithPushRod().forEach(wheel -> wheels.add(wheel.toString()));
+        return Json.writeCompact(Tree.map().put("parts", parts).put("wheels", wheels).build());
+    }
+
     private static PlanRequest request(int psi) {
         return new PlanRequest(psi, PlanRequest.Goal.QUICKEST, List.of());
+    }
+
+    /** Lines and columns of a text that nobody has seen would only puzzle. */
+    private static Inspection inspection(String text) {
+        try {
+            return new InspectionReader(Bridge::noOtherFile).read(json(text));
+        } catch (DocumentException e) {
+            throw new DocumentException(
+                    Position.NONE, e.path(), e.value(), e.problem(), e.allowed(), e.nextStep());
+        }
     }
 
     private static RulesInForce inForce(String place, String vehicle, String day) {

@@ -1,12 +1,15 @@
 // @ts-check
 /** Begins the page: head, foot, and the page that the address names. */
 import { html, render } from '/lib/lit-html/lit-html.js';
+import { keepSyncing } from './sync.js';
 
 /** @type {{path: string, title: string, load: () => Promise<any>}[]} */
 const PAGES = [
   { path: '', title: 'Start', load: () => import('./pages/start.js') },
   { path: 'practice', title: 'Practice', load: () => import('./pages/practice.js') },
+  { path: 'yard', title: 'Yard', load: () => import('./pages/yard.js') },
   { path: 'rules', title: 'Rules', load: () => import('./pages/rules.js') },
+  { path: 'records', title: 'Records', load: () => import('./pages/records.js') },
 ];
 
 const head = /** @type {HTMLElement} */ (document.getElementById('head'));
@@ -74,4 +77,5 @@ render(
 );
 addEventListener('hashchange', show);
 show();
+keepSyncing();
 if ('serviceWorker' in navigator) navigator.serviceWorker.register('/sw.js', { type: 'classic' });

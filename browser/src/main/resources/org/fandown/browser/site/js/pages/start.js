@@ -4,7 +4,9 @@ import { html, render } from '/lib/lit-html/lit-html.js';
 
 const WORK = [
   ['practice', 'Practice', 'A truck with faults hidden in it. Sit in the cab, walk round it, find what is wrong.'],
+  ['yard', 'Inspect a vehicle', 'The plan for your vehicle and place, one step at a time. Readings, stopwatch, verdict, report.'],
   ['rules', 'Rules', 'The limits for a vehicle in a place, each with its source. Two places side by side.'],
+  ['records', 'Records', 'What was inspected on this device and here: reports, defects, verdicts.'],
 ];
 
 /** @param {HTMLElement} place */

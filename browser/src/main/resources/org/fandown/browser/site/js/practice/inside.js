@@ -17,6 +17,9 @@ const COLUMNS = [
   ['rear-service', 'front-service', 'park-line', 'trailer-signal'],
 ];
 
+/** Whole psi, never minus nothing. @param {number} psi */
+const whole = (psi) => String(Math.max(0, Math.round(psi)));
+
 /** @param {string} name */
 const title = (name) => name.replace(/-/g, ' ').replace('.', ' ').replace(/unit(\d)/, 'unit $1');
 
@@ -64,7 +67,7 @@ const state = (what, how) => html`<span class="valve">${what} <b>${how}</b></spa
 function bar(s, name) {
   if (!s.has('in ' + name)) return '';
   const psi = s.value('in ' + name);
-  return html`<span class="bar" style=${'--p:' + share(psi).toFixed(3)}>${psi.toFixed(0)} psi</span>`;
+  return html`<span class="bar" style=${'--p:' + share(psi).toFixed(3)}>${whole(psi)} psi</span>`;
 }
 
 /** @param {string} name @param {{x: number, y: number}} at @param {number} psi */
@@ -74,7 +77,7 @@ function vessel(name, at, psi) {
     <rect width=${W} height=${H} rx="14" class="hollow" />
     <rect y=${H * (1 - p)} width=${W} height=${H * p} rx="14" class="air" style=${'--p:' + p.toFixed(3)} />
     <text x="10" y="20">${title(name)}</text>
-    <text x="10" y="44" class="psi">${psi.toFixed(0)} psi</text>
+    <text x="10" y="44" class="psi">${whole(psi)} psi</text>
   </g>`;
 }
 

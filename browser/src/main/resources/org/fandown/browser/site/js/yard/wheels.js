@@ -1,0 +1,76 @@
+// @ts-check
+/** Strokes at the wheels, and parts that were looked at. */
+import { html } from '/lib/lit-html/lit-html.js';
+import { inPsi } from './draft.js';
+
+/** @param {string} key applied | free @param {string[]} wheels @param {import('./draft.js').Draft} draft @param {() => void} redraw */
+export function strokes(key, wheels, draft, redraw) {
+  const unit = inPsi(draft.data.place) ? 'in' : 'mm';
+  const set = (wheel) => (e) =>
+    draft
+      .change((d) => {
+        const text = e.target.value.trim();
+        const at = (d.wheels[wheel] ??= {});
+        if (text) at[key] = /[a-z"]$/.test(text) ? text : text + ' ' + unit;
+        else delete at[key];
+        if (Object.keys(at).length === 0) delete d.wheels[wheel];
+      })
+      .then(redraw, redraw);
+  return html`<fieldset class="entry"><legend>${key === 'applied' ? 'Applied stroke' : 'Free stroke'} at each wheel, ${unit}</legend>
+    <div class="wheels">${wheels.map(
+      (w) => html`<label>${w}<input inputmode=${unit === 'in' ? 'text' : 'decimal'} placeholder=${unit === 'in' ? '1 3/4' : '44'} .value=${(draft.data.wheels[w]?.[key] ?? '').replace(/ (in|mm)$/, '')} @change=${set(w)} /></label>`,
+    )}</div></fieldset>`;
+}
+
+/** @param {string} id */
+const words = (id) => id.replace(/-/g, ' ');
+
+/** The parts: in order, or what is wrong with each. @param {string[]} parts @param {import('./draft.js').Draft} draft @param {() => void} redraw */
+export function partList(parts, draft, redraw) {
+  const d = draft.data;
+  const change = (how) => draft.change(how).then(redraw, redraw);
+  return html`<fieldset class="entry"><legend>Parts</legend>
+    <p><button type="button" aria-pressed=${d.othersSeen} @click=${() => change((x) => { x.othersSeen = !x.othersSeen; })}>All others looked at and in order</button></p>
+    <label>Something is wrong with
+      <select @change=${(e) => { const part = e.target.value; e.target.value = ''; if (part) change((x) => { x.parts[part] ??= { condition: 'defect', severity: 'minor' }; }); }}>
+        <option value="">choose a part</option>
+        ${parts.filter((p) => !d.parts[p]).map((p) => html`<option value=${p}>${words(p)}</option>`)}
+      </select></label>
+    ${Object.entries(d.parts).map(([part, said]) => defect(part, said, draft, change))}
+  </fieldset>`;
+}
+
+/** @param {string} part @param {any} said @param {import('./draft.js').Draft} draft @param {(how: (x: any) => void) => Promise<void>} change */
+function defect(part, said, draft, change) {
+  const set = (key) => (e) => change((x) => { x.parts[part] = { ...x.parts[part], [key]: key === 'condition' ? kebab(e.target.value) : e.target.value }; });
+  return html`<fieldset class="entry"><legend>${words(part)}</legend>
+    <div class="row">
+      <label>Condition <input .value=${words(said.condition)} @change=${set('condition')} /></label>
+      <label>Severity <select .value=${said.severity} @change=${set('severity')}><option value="minor">minor</option><option value="major">major</option></select></label>
+    </div>
+    <label>Note <input .value=${said.note ?? ''} @change=${set('note')} /></label>
+    <div class="row">
+      <label class="button">Photo<input class="hidden" type="file" accept="image/*" capture="environment" @change=${(e) => photo(e.target.files[0], part, draft).then(() => change(() => {}))} /></label>
+      <button type="button" @click=${() => change((x) => { delete x.parts[part]; })}>Not wrong after all</button>
+    </div>
+    <div class="row">${draft.data.photos.filter((p) => p.of === part).map((p) => html`<img class="photo" src=${'data:image/jpeg;base64,' + p.data} alt=${'Photo of ' + words(part)} />`)}</div>
+  </fieldset>`;
+}
+
+/** @param {string} text */
+const kebab = (text) => text.trim().toLowerCase().replace(/[^a-z0-9]+/g, '-').replace(/^-|-$/g, '') || 'defect';
+
+const MOST_EDGE = 1280;
+
+/** Keeps a photo of a part, made small enough to send. @param {File | undefined} file @param {string} of @param {import('./draft.js').Draft} draft */
+async function photo(file, of, draft) {
+  if (!file) return;
+  const picture = await createImageBitmap(file);
+  const by = Math.min(1, MOST_EDGE / Math.max(picture.width, picture.height));
+  const canvas = document.createElement('canvas');
+  canvas.width = Math.round(picture.width * by);
+  canvas.height = Math.round(picture.height * by);
+  canvas.getContext('2d')?.drawImage(picture, 0, 0, canvas.width, canvas.height);
+  const data = canvas.toDataURL('image/jpeg', 0.8).split(',')[1];
+  await draft.change((d) => { d.photos.push({ of, type: 'image/jpeg', data }); }, false);
+}
