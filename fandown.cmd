@@ -18,7 +18,7 @@ if errorlevel 1 (
 
 rem The key stands for name, size and time of every source file.
 set "key="
-for /f "usebackq delims=" %%k in (`powershell -NoProfile -Command "Set-Location -LiteralPath $env:home; $list = Get-ChildItem -File -Recurse pom.xml,.mvn,core\pom.xml,app\pom.xml,core\src\main,app\src\main | Sort-Object FullName | ForEach-Object { $_.FullName + ' ' + $_.Length + ' ' + $_.LastWriteTimeUtc.Ticks }; $bytes = [Text.Encoding]::UTF8.GetBytes($list -join '|'); [BitConverter]::ToString([Security.Cryptography.SHA256]::Create().ComputeHash($bytes), 0, 8)"`) do set "key=%%k"
+for /f "usebackq delims=" %%k in (`powershell -NoProfile -Command "Set-Location -LiteralPath $env:home; $list = Get-ChildItem -File -Recurse pom.xml,.mvn,core\pom.xml,browser\pom.xml,app\pom.xml,core\src\main,browser\src\main,app\src\main,examples\vehicles,examples\scenarios | Sort-Object FullName | ForEach-Object { $_.FullName + ' ' + $_.Length + ' ' + $_.LastWriteTimeUtc.Ticks }; $bytes = [Text.Encoding]::UTF8.GetBytes($list -join '|'); [BitConverter]::ToString([Security.Cryptography.SHA256]::Create().ComputeHash($bytes), 0, 8)"`) do set "key=%%k"
 if not defined key (
   echo fandown: PowerShell is missing; it is needed to see whether the sources have changed. 1>&2
   exit /b 2
@@ -38,6 +38,7 @@ if errorlevel 1 (
 echo fandown: building the program, which takes a minute or two ... 1>&2
 if not exist "%builds%" mkdir "%builds%"
 if exist "%home%core\target\launcher" rmdir /s /q "%home%core\target\launcher"
+if exist "%home%browser\target\launcher" rmdir /s /q "%home%browser\target\launcher"
 if exist "%home%app\target\launcher" rmdir /s /q "%home%app\target\launcher"
 pushd "%home%"
 call mvn -B -ntp -pl app -am package -Dfandown.quick -Dfandown.target=target/launcher -Dmaven.test.skip=true -Denforcer.skip=true >"%builds%\build.log" 2>&1 <nul

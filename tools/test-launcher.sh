@@ -175,7 +175,8 @@ passed
 key_with() {
     (
         cd "$copy" || exit 1
-        find fandown pom.xml .mvn */pom.xml core/src/main app/src/main \
+        find fandown pom.xml .mvn */pom.xml core/src/main browser/src/main app/src/main \
+            examples/vehicles examples/scenarios \
             -type f ! -name '.*' ! -name '*~' -exec cksum {} + | LC_ALL=C sort
         cksum <"$1"
     ) | cksum | tr -s ' \t' '-'

@@ -9,10 +9,10 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.fandown.app.files.DocumentFiles;
+import org.fandown.contract.store.RunningSite;
 import org.fandown.document.Json;
 import org.fandown.practice.ScenarioDocument;
 import org.fandown.practice.ScenarioReader;
-import org.fandown.contract.store.RunningSite;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -46,8 +46,7 @@ class CoreInBrowserRegressionTest {
             page.navigate(site.address());
             for (String row : frozen.subList(1, frozen.size())) {
                 String[] cells = row.split(",", -1);
-                Object print =
-                        page.evaluate(RUN, List.of(scenario(cells[0]), script(cells[1])));
+                Object print = page.evaluate(RUN, List.of(scenario(cells[0]), script(cells[1])));
                 now.add(cells[0] + "," + cells[1] + "," + print);
             }
         }
@@ -58,7 +57,8 @@ class CoreInBrowserRegressionTest {
         Path file = EXAMPLES.resolve("scenarios").resolve(name + ".yaml");
         return Json.write(
                 ScenarioDocument.of(
-                        new ScenarioReader(beside -> DocumentFiles.read(file.resolveSibling(beside)))
+                        new ScenarioReader(
+                                        beside -> DocumentFiles.read(file.resolveSibling(beside)))
                                 .read(DocumentFiles.read(file))));
     }
 

@@ -13,6 +13,7 @@ import org.fandown.document.Position;
 import org.fandown.document.Tree;
 import org.fandown.evidence.Inspection;
 import org.fandown.evidence.InspectionReader;
+import org.fandown.evidence.VehicleSource;
 import org.fandown.judgement.Judge;
 import org.fandown.judgement.Judgement;
 import org.fandown.practice.FaultFit;
@@ -61,8 +62,7 @@ public final class Bridge {
      * @param thorough whether every check a person can make is planned
      */
     @JSExport
-    public static String plan(
-            String place, String vehicle, String day, int psi, boolean thorough) {
+    public static String plan(String place, String vehicle, String day, int psi, boolean thorough) {
         Scope scope = thorough ? Scope.THOROUGH : Scope.ASKED;
         Plan plan =
                 Planner.plan(inForce(place, vehicle, day), scope, request(psi))
@@ -74,7 +74,9 @@ public final class Bridge {
         return Json.writeCompact(PlanDocument.of(plan));
     }
 
-    /** Findings and verdict of an inspection with its vehicle in it: {@code fandown-judgement/1}. */
+    /**
+     * Findings and verdict of an inspection with its vehicle in it: {@code fandown-judgement/1}.
+     */
     @JSExport
     public static String judge(String inspection) {
         Inspection read = inspection(inspection);
@@ -123,7 +125,7 @@ public final class Bridge {
     /** Lines and columns of a text that nobody has seen would only puzzle. */
     private static Inspection inspection(String text) {
         try {
-            return new InspectionReader(Bridge::noOtherFile).read(json(text));
+            return new InspectionReader(VehicleSource.NONE).read(json(text));
         } catch (DocumentException e) {
             throw new DocumentException(
                     Position.NONE, e.path(), e.value(), e.problem(), e.allowed(), e.nextStep());
@@ -141,9 +143,5 @@ public final class Bridge {
 
     static Node json(String text) {
         return Json.read("", text);
-    }
-
-    static Node noOtherFile(String name) {
-        throw new IllegalArgumentException("the vehicle has to be written out here");
     }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import org.fandown.document.Json;
 import org.fandown.document.Names;
 import org.fandown.document.Tree;
+import org.fandown.evidence.VehicleSource;
 import org.fandown.practice.OperatorAction;
 import org.fandown.practice.PracticeEvent;
 import org.fandown.practice.PracticeTruck;
@@ -37,7 +38,7 @@ public final class Truck {
      */
     @JSExport
     public Truck(String scenario) {
-        Scenario read = new ScenarioReader(Bridge::noOtherFile).read(Bridge.json(scenario));
+        Scenario read = new ScenarioReader(VehicleSource.NONE).read(Bridge.json(scenario));
         truck = PracticeTruck.of(read);
         signals = Signal.of(truck);
         volumes = new ArrayList<>(truck.air().volumes());
@@ -130,7 +131,8 @@ public final class Truck {
     public String events(int from) {
         List<PracticeEvent> all = truck.events();
         Tree.ListBuilder list = Tree.list();
-        for (PracticeEvent event : all.subList(Math.max(0, Math.min(from, all.size())), all.size())) {
+        for (PracticeEvent event :
+                all.subList(Math.max(0, Math.min(from, all.size())), all.size())) {
             list.add(
                     Tree.map()
                             .put("seconds", event.seconds())

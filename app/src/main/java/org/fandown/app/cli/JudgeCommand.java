@@ -71,7 +71,8 @@ final class JudgeCommand implements Callable<Integer> {
             out.println(Json.write(judged.document()));
             out.flush();
         } else {
-            new JudgementText(judged.judgement(), judged.summary(), assumptions, new Screen(out)).print();
+            new JudgementText(judged.judgement(), judged.summary(), assumptions, new Screen(out))
+                    .print();
         }
         return ExitCode.of(judged.judgement().verdict());
     }

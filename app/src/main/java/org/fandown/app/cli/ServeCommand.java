@@ -45,8 +45,7 @@ final class ServeCommand implements Callable<Integer> {
     @Option(
             names = "--data",
             paramLabel = "FOLDER",
-            description =
-                    "where records are kept; default the folder .fandown of your home folder")
+            description = "where records are kept; default the folder .fandown of your home folder")
     private Path data = Path.of(System.getProperty("user.home"), ".fandown");
 
     private ServeCommand() {}
@@ -58,8 +57,7 @@ final class ServeCommand implements Callable<Integer> {
         }
         quietLibraries();
         StoreFile store = open();
-        try (SiteServer server =
-                SiteServer.start(port, packOptions.packs(), store.records())) {
+        try (SiteServer server = SiteServer.start(port, packOptions.packs(), store.records())) {
             Screen screen = new Screen(spec.commandLine().getOut());
             screen.line("Fandown is at " + server.address());
             screen.line("Records are kept in " + store.file());

@@ -26,8 +26,8 @@ import org.fandown.rulebook.UnfitPackException;
 
 /**
  * The rule packs that come with the program and those of a site's own folder. Packs are read only
- * when a place needs them, since reading them all takes longer than judging one inspection. Safe for use by several
- * threads.
+ * when a place needs them, since reading them all takes longer than judging one inspection. Safe
+ * for use by several threads.
  */
 public final class RulePacks {
     private static final String FOLDER = "/org/fandown/rulebook/";

@@ -126,9 +126,7 @@ public final class RecordStore {
     public long count() {
         return jdbi.withHandle(
                 handle ->
-                        handle.createQuery("select count(*) from record")
-                                .mapTo(Long.class)
-                                .one());
+                        handle.createQuery("select count(*) from record").mapTo(Long.class).one());
     }
 
     private static String hash(String content) {

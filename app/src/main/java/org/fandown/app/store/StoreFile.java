@@ -33,8 +33,8 @@ public final class StoreFile {
     }
 
     /**
-     * Opens the store of a folder; makes both if they are not there, and brings an older store up to
-     * date.
+     * Opens the store of a folder; makes both if they are not there, and brings an older store up
+     * to date.
      *
      * @throws StoreException if that cannot be done
      */

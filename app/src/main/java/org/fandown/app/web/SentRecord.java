@@ -18,6 +18,7 @@ import org.fandown.document.Node;
 import org.fandown.evidence.Inspection;
 import org.fandown.evidence.InspectionReader;
 import org.fandown.evidence.Report;
+import org.fandown.evidence.VehicleSource;
 
 /**
  * A record as a device sends it: {@code format}, {@code id}, {@code kind}, {@code made} and the
@@ -85,12 +86,7 @@ record SentRecord(RecordHead head, String content) {
 
     /** The inspection of a record, its vehicle written out. */
     static Inspection inspection(Node node) {
-        return new InspectionReader(
-                        name -> {
-                            throw new IllegalArgumentException(
-                                    "the vehicle has to be written out here");
-                        })
-                .read(node);
+        return new InspectionReader(VehicleSource.NONE).read(node);
     }
 
     /** A moment in a form whose order as text is its order in time. */

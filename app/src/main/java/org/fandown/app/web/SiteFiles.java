@@ -68,7 +68,8 @@ final class SiteFiles {
     }
 
     private String list() {
-        StringBuilder text = new StringBuilder("self.SITE = { version: '" + version + "', files: [");
+        StringBuilder text =
+                new StringBuilder("self.SITE = { version: '" + version + "', files: [");
         for (String path : files.keySet()) {
             boolean kept = !path.equals("/sw.js") && !path.endsWith("/LICENSE");
             text.append(kept ? "'" + path + "'," : "");

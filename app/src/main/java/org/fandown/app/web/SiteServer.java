@@ -106,8 +106,7 @@ public final class SiteServer implements AutoCloseable {
 
     private void health(Context ctx) {
         ctx.contentType("application/json");
-        ctx.result(
-                Json.write(Tree.map().put("status", "up").put("site", files.version()).build()));
+        ctx.result(Json.write(Tree.map().put("status", "up").put("site", files.version()).build()));
     }
 
     private void send(String path, Context ctx) {

@@ -75,7 +75,8 @@ class KilledWriterContractTest {
             for (int i = 0; ; i++) {
                 String id = args[1] + "-" + i;
                 store.keep(
-                        new RecordHead(id, "inspection", "2026-11-30T06:00:00Z", "", "", "", "", ""),
+                        new RecordHead(
+                                id, "inspection", "2026-11-30T06:00:00Z", "", "", "", "", ""),
                         "content of " + id);
                 System.out.println(id + END);
             }

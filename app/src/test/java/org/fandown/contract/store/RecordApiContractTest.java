@@ -58,7 +58,14 @@ class RecordApiContractTest {
             String body = sent(ID, example("ontario-truck-in-order.yaml"));
             assertThat(site.post("api/records", body).body()).contains("\"kept\":\"new\"");
             assertThat(site.post("api/records", body).body()).contains("\"kept\":\"before\"");
-            assertThat(site.post("api/records", sent(ID, example("ontario-governor-between-two-pages.yaml"))).body())
+            assertThat(
+                            site.post(
+                                            "api/records",
+                                            sent(
+                                                    ID,
+                                                    example(
+                                                            "ontario-governor-between-two-pages.yaml")))
+                                    .body())
                     .contains("\"kept\":\"conflict\"");
             assertThat(site.get("api/records?words=ca-on").body())
                     .contains(ID)
@@ -89,7 +96,11 @@ class RecordApiContractTest {
             assertThat(site.post("api/records", "{\"records\":[{\"format\":\"x\"}]}").body())
                     .contains("refused")
                     .contains("fandown-record/1");
-            assertThat(site.post("api/records", sent("1", example("ontario-truck-in-order.yaml"))).body())
+            assertThat(
+                            site.post(
+                                            "api/records",
+                                            sent("1", example("ontario-truck-in-order.yaml")))
+                                    .body())
                     .contains("refused")
                     .contains("UUID");
             assertThat(site.get("api/records/../../etc/passwd").statusCode()).isEqualTo(404);

@@ -26,8 +26,7 @@ class RecordStoreContractTest {
     @TempDir private Path folder;
 
     private static RecordHead head(String id, String made, String vehicle, String words) {
-        return new RecordHead(
-                id, "inspection", made, made, "CA-ON", vehicle, "fit to move", words);
+        return new RecordHead(id, "inspection", made, made, "CA-ON", vehicle, "fit to move", words);
     }
 
     @Test
