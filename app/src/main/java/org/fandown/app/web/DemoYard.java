@@ -26,7 +26,7 @@ final class DemoYard {
 
     private DemoYard() {}
 
-    /** List of {@code code}, {@code name}, {@code parent}, {@code checkedOn}, {@code pack}. */
+    /** List of places: code, name, parent if it has one, day of the last check, and the pack. */
     static String packs(RulePacks packs) {
         Tree.ListBuilder list = Tree.list();
         for (PlaceCode place : packs.places()) {

@@ -53,7 +53,7 @@ final class RecordApi {
             body.end();
             sent.forEach(node -> answers.add(keep(node)));
         } catch (DocumentException e) {
-            throw new BadRequestResponse(e.getMessage());
+            throw new BadRequestResponse(String.valueOf(e.getMessage()));
         }
         json(ctx, Tree.map().put("records", answers).build());
     }
@@ -64,7 +64,7 @@ final class RecordApi {
             Kept kept = store.keep(record.head(), record.content());
             return Tree.map().put("id", record.head().id()).put("kept", Names.kebab(kept));
         } catch (DocumentException e) {
-            return Tree.map().put("kept", "refused").put("reason", e.getMessage());
+            return Tree.map().put("kept", "refused").put("reason", String.valueOf(e.getMessage()));
         }
     }
 

@@ -7,15 +7,8 @@ import java.util.Map;
 import java.util.zip.CRC32;
 import java.util.zip.GZIPOutputStream;
 
-/**
- * One file of the site.
- *
- * @param type its media type
- * @param bytes its content
- * @param packed its content by gzip; the same array as the content where that is not smaller
- * @param tag a name that changes with the content, for {@code ETag}
- */
-record SiteFile(String type, byte[] bytes, byte[] packed, String tag) {
+/** One file of the site, as it is and as it travels. */
+final class SiteFile {
     private static final Map<String, String> TYPES =
             Map.of(
                     "html", "text/html; charset=utf-8",
@@ -27,6 +20,18 @@ record SiteFile(String type, byte[] bytes, byte[] packed, String tag) {
                     "png", "image/png",
                     "wasm", "application/wasm",
                     "webmanifest", "application/manifest+json");
+
+    private final String type;
+    private final byte[] bytes;
+    private final byte[] packed;
+    private final String tag;
+
+    private SiteFile(String type, byte[] bytes, byte[] packed, String tag) {
+        this.type = type;
+        this.bytes = bytes;
+        this.packed = packed;
+        this.tag = tag;
+    }
 
     /** A file, whose suffix says its type. */
     static SiteFile of(String path, byte[] bytes) {
@@ -40,6 +45,26 @@ record SiteFile(String type, byte[] bytes, byte[] packed, String tag) {
                 bytes,
                 packed.length < bytes.length ? packed : bytes,
                 tag);
+    }
+
+    /** Its media type. */
+    String type() {
+        return type;
+    }
+
+    /** Its content; not to be changed. */
+    byte[] bytes() {
+        return bytes;
+    }
+
+    /** Its content by gzip, or the content itself where that is not larger; not to be changed. */
+    byte[] packed() {
+        return packed;
+    }
+
+    /** A name that changes with the content, for {@code ETag}. */
+    String tag() {
+        return tag;
     }
 
     /** Whether the packed form is another. */
