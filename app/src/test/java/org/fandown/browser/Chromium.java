@@ -1,6 +1,7 @@
 package org.fandown.browser;
 
 import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Playwright;
 import java.nio.file.Files;
@@ -35,6 +36,15 @@ final class Chromium implements AutoCloseable {
                                 .setExecutablePath(path())
                                 .setArgs(QUIET)
                                 .setHeadless(true));
+    }
+
+    /** Opens what a person kept open: the same profile keeps its store from one start to the next. */
+    BrowserContext profile(Path folder, Screens screen) {
+        return playwright
+                .chromium()
+                .launchPersistentContext(
+                        folder,
+                        screen.profile().setExecutablePath(path()).setArgs(QUIET).setHeadless(true));
     }
 
     /** Where it lies. */

@@ -9,7 +9,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.fandown.app.files.DocumentFiles;
-import org.fandown.contract.store.RunningSite;
 import org.fandown.document.Json;
 import org.fandown.practice.ScenarioDocument;
 import org.fandown.practice.ScenarioReader;

@@ -6,6 +6,7 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import org.fandown.app.files.DocumentFiles;
+import org.fandown.browser.RunningSite;
 import org.fandown.document.Json;
 import org.fandown.document.MapNode;
 import org.fandown.document.Node;

@@ -1,4 +1,4 @@
-package org.fandown.contract.store;
+package org.fandown.browser;
 
 import java.io.IOException;
 import java.net.URI;
@@ -22,8 +22,18 @@ public final class RunningSite implements AutoCloseable {
 
     /** Starts one at any free port. */
     public static RunningSite in(Path folder) {
+        return in(folder, 0);
+    }
+
+    /** Starts one at a port, such as that of one that was closed. */
+    public static RunningSite in(Path folder, int port) {
         return new RunningSite(
-                SiteServer.start(0, RulePacks.builtIn(), StoreFile.open(folder).records()));
+                SiteServer.start(port, RulePacks.builtIn(), StoreFile.open(folder).records()));
+    }
+
+    /** The port it listens on. */
+    public int port() {
+        return URI.create(address()).getPort();
     }
 
     /** The address, ending with a slash. */
