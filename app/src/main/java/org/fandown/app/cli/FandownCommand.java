@@ -1,6 +1,7 @@
 package org.fandown.app.cli;
 
 import java.io.PrintWriter;
+import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -16,7 +17,10 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         synopsisSubcommandLabel = "VERB",
-        description = "Proves whether an air-braked vehicle is safe to move.",
+        description = {
+            "Proves whether an air-braked vehicle is safe to move.",
+            "Without a verb, starts the pages on this machine, as 'fandown serve' does."
+        },
         subcommands = {
             ServeCommand.class,
             JudgeCommand.class,
@@ -25,7 +29,7 @@ import picocli.CommandLine.Spec;
             DriveCommand.class,
             TraceCommand.class
         })
-public final class FandownCommand implements Runnable {
+public final class FandownCommand implements Callable<Integer> {
     @Spec private CommandSpec spec;
 
     private FandownCommand() {}
@@ -60,9 +64,9 @@ public final class FandownCommand implements Runnable {
                         (failure, command, parsed) -> Problems.report(failure, command));
     }
 
-    /** Without a verb, prints the help. */
+    /** Without a verb, starts the pages: the main thing people come for. */
     @Override
-    public void run() {
-        spec.commandLine().usage(spec.commandLine().getOut());
+    public Integer call() {
+        return spec.subcommands().get("serve").execute();
     }
 }

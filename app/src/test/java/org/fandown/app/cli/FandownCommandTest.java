@@ -11,8 +11,8 @@ class FandownCommandTest {
     private final StringWriter err = new StringWriter();
 
     @Test
-    void without_a_verb_the_help_is_printed() {
-        assertThat(run()).isEqualTo(ExitCode.DONE);
+    void help_is_printed() {
+        assertThat(run("--help")).isEqualTo(ExitCode.DONE);
         assertThat(out.toString()).contains("Usage: fandown");
         assertThat(err.toString()).isEmpty();
     }
