@@ -53,8 +53,7 @@ export async function show(place) {
 
   /** Whether a rule is shown. @param {any} r */
   const wanted = (r) => {
-    const check = titles.get(r.check);
-    const duty = check?.kind === 'duty' || r.evidence === 'design';
+    const duty = ['duty', 'new-vehicle', 'historic'].includes(r.standing);
     const text = (r.title + ' ' + r.check + ' ' + (r.limit?.text ?? '')).toLowerCase();
     return (state.duties || !duty) && state.words.toLowerCase().split(/\s+/).every((w) => text.includes(w));
   };
@@ -102,7 +101,8 @@ function rule(r) {
   return html`<div class="rule">
     <p><b>${r.title}</b></p>
     <p class="limits">${r.limit?.text ?? ''}</p>
-    ${r.standing && r.standing !== 'binding' ? html`<p class="faint">${String(r.standing).replace(/-/g, ' ')}</p>` : ''}
+    ${r.standing === 'required' ? '' : html`<p><b>${r.standing.replace(/-/g, ' ')}</b></p>`}
+    ${r.words || r.note ? html`<details><summary>In words</summary><p>${r.words ?? ''}</p><p class="faint">${r.note ?? ''}</p></details>` : ''}
     <p class="faint">${r.source} (${PROVENANCE[r.provenance] ?? r.provenance}; last checked ${r['last-checked']}${r.place ? '; rule of ' + r.place : ''})</p>
   </div>`;
 }
