@@ -38,13 +38,18 @@ final class Chromium implements AutoCloseable {
                                 .setHeadless(true));
     }
 
-    /** Opens what a person kept open: the same profile keeps its store from one start to the next. */
+    /**
+     * Opens what a person kept open: the same profile keeps its store from one start to the next.
+     */
     BrowserContext profile(Path folder, Screens screen) {
         return playwright
                 .chromium()
                 .launchPersistentContext(
                         folder,
-                        screen.profile().setExecutablePath(path()).setArgs(QUIET).setHeadless(true));
+                        screen.profile()
+                                .setExecutablePath(path())
+                                .setArgs(QUIET)
+                                .setHeadless(true));
     }
 
     /** Where it lies. */

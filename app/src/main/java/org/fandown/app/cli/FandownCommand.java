@@ -1,6 +1,7 @@
 package org.fandown.app.cli;
 
 import java.io.PrintWriter;
+import java.util.Objects;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -67,6 +68,6 @@ public final class FandownCommand implements Callable<Integer> {
     /** Without a verb, starts the pages: the main thing people come for. */
     @Override
     public Integer call() {
-        return spec.subcommands().get("serve").execute();
+        return Objects.requireNonNull(spec.subcommands().get("serve")).execute();
     }
 }

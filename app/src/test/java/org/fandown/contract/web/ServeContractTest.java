@@ -58,9 +58,8 @@ class ServeContractTest {
     @Test
     void port_in_use_is_refused_with_what_to_do() throws Exception {
         try (var taken =
-                new java.net.ServerSocket(0, 1, java.net.InetAddress.getByName("127.0.0.1"))) {
-            Process serve =
-                    start(List.of("serve", "--port", String.valueOf(taken.getLocalPort())));
+                new java.net.ServerSocket(0, 1, java.net.InetAddress.getLoopbackAddress())) {
+            Process serve = start(List.of("serve", "--port", String.valueOf(taken.getLocalPort())));
             try (BufferedReader err = serve.errorReader(StandardCharsets.UTF_8)) {
                 assertThat(err.lines().toList())
                         .anySatisfy(line -> assertThat(line).contains("--port"));
