@@ -16,6 +16,9 @@ import org.junit.jupiter.params.provider.EnumSource;
  * killed, the page loaded again, the browser closed and opened; then the server is back.
  */
 class YardJourneyTest {
+    /** Resolves when the device can start the pages by itself. */
+    private static final String KEPT_ON_DEVICE = "navigator.serviceWorker.ready.then(() => 1)";
+
     @TempDir private Path folder;
 
     @ParameterizedTest
@@ -28,7 +31,7 @@ class YardJourneyTest {
             try (BrowserContext context = open(chromium, screen)) {
                 Page page = context.newPage();
                 page.navigate(address + "#/yard");
-                page.waitForFunction("navigator.serviceWorker.controller !== null");
+                page.evaluate(KEPT_ON_DEVICE);
                 begin(page);
                 answer(page);
                 button(page, "Next").click();
@@ -65,7 +68,7 @@ class YardJourneyTest {
     }
 
     private static void begin(Page page) {
-        page.getByLabel("Vehicle").selectOption("straight-truck");
+        page.locator("select[name=vehicle]").selectOption("straight-truck");
         button(page, "Begin").click();
         page.waitForSelector("progress");
     }
@@ -79,11 +82,10 @@ class YardJourneyTest {
     private static void walkToTheEnd(Page page) {
         Locator next = button(page, "Next");
         while (next.count() > 0) {
-            String before = page.locator("progress").getAttribute("value");
+            int at = Integer.parseInt(page.locator("progress").getAttribute("value"));
             answer(page);
             next.click();
-            page.waitForFunction(
-                    "v => document.querySelector('progress').getAttribute('value') !== v", before);
+            page.locator("progress[value='" + (at + 1) + "']").waitFor();
         }
     }
 

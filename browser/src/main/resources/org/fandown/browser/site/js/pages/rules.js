@@ -45,7 +45,7 @@ export async function show(place) {
   /** @param {'place' | 'against' | 'vehicle'} key @param {{value: string, text: string}[]} from @param {string} label */
   const choice = (key, from, label) =>
     html`<label>${label}
-      <select @change=${(e) => { state[key] = e.target.value; if (key !== 'against') localStorage.setItem(key, state[key]); find(); }}>
+      <select name=${key} @change=${(e) => { state[key] = e.target.value; if (key !== 'against') localStorage.setItem(key, state[key]); find(); }}>
         ${from.map((o) => html`<option value=${o.value} ?selected=${o.value === state[key]}>${o.text}</option>`)}
       </select></label>`;
 
