@@ -18,6 +18,8 @@ import org.fandown.judgement.Judge;
 import org.fandown.judgement.Judgement;
 import org.fandown.practice.FaultFit;
 import org.fandown.practice.FaultsDocument;
+import org.fandown.practice.Run;
+import org.fandown.practice.RunReader;
 import org.fandown.procedure.Plan;
 import org.fandown.procedure.PlanDocument;
 import org.fandown.procedure.PlanRequest;
@@ -26,6 +28,9 @@ import org.fandown.procedure.Scope;
 import org.fandown.record.JudgementDocument;
 import org.fandown.record.MeasuredStrokes;
 import org.fandown.record.RulesDocument;
+import org.fandown.referee.MarksDocument;
+import org.fandown.referee.Referee;
+import org.fandown.referee.Sheet;
 import org.fandown.rulebook.RulesInForce;
 import org.fandown.vehicle.Vehicle;
 import org.fandown.vehicle.VehicleReader;
@@ -82,6 +87,20 @@ public final class Bridge {
         Inspection read = inspection(inspection);
         Judgement judgement = Judge.judge(PLACES.rulebookFor(read.place()), read);
         return Json.writeCompact(JudgementDocument.of(judgement, MeasuredStrokes.estimate(read)));
+    }
+
+    /**
+     * The marks of a run by the rules of a place: a document {@code fandown-marks/1}.
+     *
+     * @param run a document {@code fandown-run/1}
+     */
+    @JSExport
+    public static String mark(String run, String place, String day) {
+        Run read = RunReader.read(json(run));
+        PlaceCode at = new PlaceCode(place);
+        RulesInForce rules =
+                PLACES.rulebookFor(at).inForce(at, read.scenario().vehicle(), LocalDate.parse(day));
+        return Json.writeCompact(MarksDocument.of(Referee.mark(read, rules, Sheet.OURS)));
     }
 
     /** The faults a vehicle can have: a document {@code fandown-faults/1}. */

@@ -5,11 +5,14 @@ import java.util.List;
 import org.fandown.document.Json;
 import org.fandown.document.Names;
 import org.fandown.document.Tree;
+import org.fandown.evidence.StatementReader;
 import org.fandown.evidence.VehicleSource;
 import org.fandown.practice.OperatorAction;
 import org.fandown.practice.PracticeEvent;
 import org.fandown.practice.PracticeTruck;
+import org.fandown.practice.Run;
 import org.fandown.practice.RunDocument;
+import org.fandown.practice.RunWriter;
 import org.fandown.practice.Scenario;
 import org.fandown.practice.ScenarioReader;
 import org.fandown.practice.Script;
@@ -98,6 +101,23 @@ public final class Truck {
     public void perform(String script) {
         Script steps = new ScriptReader(truck.vehicle()).read(Bridge.json(script));
         new ScriptRun(truck, steps).perform(MOST_SECONDS, now -> {});
+    }
+
+    /**
+     * Says something, in the words of a script.
+     *
+     * @param key {@code begin}, {@code record} or {@code conclude}
+     * @param said what stands under the key, as JSON
+     */
+    @JSExport
+    public void state(String key, String said) {
+        truck.state(new StatementReader(truck.vehicle()).read(key, Bridge.json(said)));
+    }
+
+    /** The run so far: a document {@code fandown-run/1}. */
+    @JSExport
+    public String run(String title) {
+        return Json.writeCompact(RunWriter.write(Run.of(truck, title)));
     }
 
     /** Where the person stands, as a script writes it. */

@@ -45,6 +45,12 @@ const own = {
   perform(core, id, script) {
     truck(id).perform(script);
   },
+  state(core, id, key, said) {
+    truck(id).state(key, said);
+  },
+  run(core, id, title) {
+    return truck(id).run(title);
+  },
   fingerprint(core, id) {
     return truck(id).fingerprint();
   },

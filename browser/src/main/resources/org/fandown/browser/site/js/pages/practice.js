@@ -1,55 +1,84 @@
 // @ts-check
-/** Practice: choose an exercise, then operate the truck and walk round it. */
+/** Practice: choose an exercise, operate the truck and walk round it, conclude, and be marked. */
 import { html, render } from '/lib/lit-html/lit-html.js';
-import { scenarios } from '../data.js';
+import { askJson } from '../engine.js';
+import { places, scenarios, today } from '../data.js';
 import { Session, clock } from '../practice/session.js';
 import { dash } from '../practice/dash.js';
 import { cab } from '../practice/cab.js';
 import { walk } from '../practice/walk.js';
 import { inside } from '../practice/inside.js';
+import { Notes, notes } from '../practice/notes.js';
+import { After, after } from '../practice/after.js';
 
 /** @param {HTMLElement} place @param {string[]} rest */
 export async function show(place, rest) {
   const all = await scenarios();
   const chosen = all.find((s) => s.id === rest[0]);
-  if (chosen) return exercise(place, chosen);
+  if (chosen) return exercise(place, chosen, rest[1] === 'test');
   render(
     html`<h1>Practice</h1>
-      <p>Nobody gets hurt here, and no school can put these faults on a real truck.</p>
+      <p>Nobody gets hurt here, and no school can put these faults on a real truck. In a test you do not see inside the air system.</p>
       <ul class="cards">
         ${all.map(
           (s) =>
-            html`<li class="sheet"><h2>${s.title}</h2><p>${s.told}</p><p class="faint">${s.vehicleName}</p><a class="button main" href=${'#/practice/' + s.id}>Begin<span class="hidden">: ${s.title}</span></a></li>`,
+            html`<li class="sheet"><h2>${s.title}</h2><p>${s.told}</p><p class="faint">${s.vehicleName}</p>
+              <div class="row"><a class="button main" href=${'#/practice/' + s.id}>Practise<span class="hidden">: ${s.title}</span></a>
+              <a class="button" href=${'#/practice/' + s.id + '/test'}>Test<span class="hidden">: ${s.title}</span></a></div></li>`,
         )}
       </ul>`,
     place,
   );
 }
 
-/** Where one can be: what each shows beside the head. */
-const VIEWS = [
-  { id: 'cab', title: 'Cab', show: cab, dash: true },
-  { id: 'walk', title: 'Walk round', show: walk, dash: false },
-  { id: 'inside', title: 'Inside', show: inside, dash: true },
-  { id: 'past', title: 'What happened', show: happened, dash: false },
-];
+const USUAL_PLACE = 'CA-ON';
 
-/** @param {HTMLElement} place @param {any} what */
-async function exercise(place, what) {
-  const session = await Session.open(what);
-  let view = VIEWS[0];
-  session.draw = () =>
+/** @param {HTMLElement} place @param {any} what @param {boolean} test */
+async function exercise(place, what, test) {
+  const [session] = await Promise.all([Session.open(what), places()]);
+  const rulesOf = what.scenario.place ?? USUAL_PLACE;
+  const vehicle = JSON.stringify(what.scenario.vehicle);
+  const [plan, checks, parts] = await Promise.all([askJson('plan', rulesOf, vehicle, today(), 0, false), askJson('checks'), askJson('parts', vehicle)]);
+  const ids = [...new Set(plan.steps.flatMap((s) => s.checks ?? []))];
+  const mine = new Notes(session, rulesOf, ids.map((id) => checks.find((c) => c.id === id)), parts);
+  /** @type {After | undefined} */
+  let result;
+
+  /** Where one can be. @type {{id: string, title: string, show: () => any, dash: boolean}[]} */
+  const views = [
+    { id: 'cab', title: 'Cab', show: () => cab(session), dash: true },
+    { id: 'walk', title: 'Walk round', show: () => walk(session), dash: false },
+    { id: 'notes', title: 'Notes', show: () => notes(mine), dash: true },
+    ...(test ? [] : [{ id: 'inside', title: 'Inside', show: () => inside(session), dash: true }]),
+    { id: 'past', title: 'What happened', show: () => happened(session), dash: false },
+  ];
+  let view = views[0];
+  const choose = (v) => {
+    view = v;
+    if (v.id === 'cab') session.act('stand', 'cab');
+  };
+
+  session.draw = () => {
+    if (mine.done && !result) {
+      result = new After(session, rulesOf);
+      session.pause();
+      result.mark().then(session.draw);
+    }
     render(
       html`<h1>${what.title}</h1>
-        <p>${what.told}</p>
-        <nav class="views" aria-label="Views">
-          ${VIEWS.map((v) => html`<button aria-pressed=${v === view} @click=${() => { view = v; if (v.id === 'cab') session.act('stand', 'cab'); }}>${v.title}</button>`)}
-        </nav>
-        ${view.dash ? dash(session) : ''}
-        <p class="refused" role="status">${session.refused}</p>
-        ${view.show(session)}`,
+        ${result
+          ? after(result)
+          : html`<p>${what.told}</p>
+              <nav class="views" aria-label="Views">
+                ${views.map((v) => html`<button aria-pressed=${v === view} @click=${() => choose(v)}>${v.title}</button>`)}
+              </nav>
+              ${view.dash ? dash(session) : ''}
+              <p class="refused" role="status">${session.refused}</p>
+              ${view.show()}`}`,
       place,
     );
+  };
+  place.addEventListener('input', () => result && session.draw?.());
   return () => session.close();
 }
 

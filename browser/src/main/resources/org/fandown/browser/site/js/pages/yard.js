@@ -116,7 +116,6 @@ async function inspection(place, draft) {
         ${step && judgement ? verdict(judgement) : ''}`,
       place,
     );
-    tick();
   }
 
   /** @param {any} step */
@@ -142,14 +141,7 @@ async function inspection(place, draft) {
       <fieldset class="entry"><legend>Signature</legend><p>${STATEMENT}</p>${signatureField(signature, draw)}</fieldset>`;
   }
 
-  /** Running watches show their time. */
-  function tick() {
-    for (const each of place.querySelectorAll('[data-since]')) {
-      const since = Number(each.getAttribute('data-since'));
-      if (since) each.textContent = ((Date.now() - since) / 1000).toFixed(0) + ' s';
-    }
-  }
-  const timer = setInterval(tick, 250);
+  const timer = setInterval(() => draft.timing && draw(), 250);
   await redraw();
   return () => clearInterval(timer);
 }

@@ -19,7 +19,7 @@ export class Session {
     this.frame = new Float64Array(names.length);
     /** @type {{seconds: number, kind: string, text: string}[]} */
     this.events = [];
-    /** @type {{seconds: number, primary: number, secondary: number}[]} */
+    /** Frames of the past, for trace and replay. @type {{seconds: number, frame: Float64Array}[]} */
     this.past = [];
     this.station = 'front';
     this.refused = '';
@@ -103,15 +103,34 @@ export class Session {
     requestAnimationFrame((at) => this.next(at));
   }
 
-  /** Keeps the needles twice a second, for the trace. */
+  /** Keeps a frame twice a second. */
   keep() {
     const before = this.past[this.past.length - 1];
     if (before && this.time - before.seconds < 0.5) return;
-    this.past.push({
-      seconds: this.time,
-      primary: this.value('primary needle'),
-      secondary: this.value('secondary needle'),
-    });
+    this.past.push({ seconds: this.time, frame: this.frame });
+  }
+
+  /** The same exercise as it stood at a moment of the past. @param {number} seconds */
+  at(seconds) {
+    const found = this.past.findLast((p) => p.seconds <= seconds) ?? this.past[0];
+    return Object.create(this, { frame: { value: found?.frame ?? this.frame } });
+  }
+
+  /** Says something of what is done and found. @param {'begin' | 'record' | 'conclude'} key @param {any} said */
+  async state(key, said) {
+    try {
+      await ask('state', this.id, key, JSON.stringify(said));
+      this.refused = '';
+      return true;
+    } catch (e) {
+      this.refused = e instanceof Error ? e.message : String(e);
+      return false;
+    }
+  }
+
+  /** Stands still from now on; what was is kept for the replay. */
+  pause() {
+    this.running = false;
   }
 
   close() {

@@ -28,6 +28,16 @@ export class Draft {
     this.saved = Promise.resolve();
   }
 
+  /** The clock that watches run by, ms. */
+  now() {
+    return Date.now();
+  }
+
+  /** Whether a watch runs. */
+  get timing() {
+    return Object.values(this.data.entries).some((e) => e.started !== undefined);
+  }
+
   /** @param {string} place @param {any} vehicle */
   static begin(place, vehicle) {
     return new Draft({

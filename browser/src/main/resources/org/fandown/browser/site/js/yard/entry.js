@@ -17,7 +17,7 @@ function form(kind, dimension) {
 
 /**
  * The form of a check, nothing where the check is not entered by itself.
- * @param {any} check {id, title, kind, dimension} @param {import('./draft.js').Draft} draft @param {() => void} redraw
+ * @param {any} check {id, title, kind, dimension} @param {import('./draft.js').Draft | import('../practice/notes.js').Notes} draft @param {() => void} redraw
  */
 export function entry(check, draft, redraw) {
   const made = form(check.kind, check.dimension);
@@ -119,21 +119,21 @@ function answer(id, draft, redraw) {
     ${e.yes === false ? html`<label>What is wrong <input .value=${e.note ?? ''} @change=${(ev) => keep(id, draft, redraw, (x) => { x.note = ev.target.value; }, reading)} /></label>` : ''}`;
 }
 
-/** A stopwatch that goes on while the page is away: it keeps when it was started. */
+/** A stopwatch that goes on while the page is away, since it keeps when it was started. */
 function stopwatch(id, draft, redraw, reading) {
   const e = draft.data.entries[id] ?? {};
   const runs = e.started !== undefined;
   const toggle = () =>
     keep(id, draft, redraw, (x) => {
-      if (x.started === undefined) x.started = Date.now();
+      if (x.started === undefined) x.started = draft.now();
       else {
-        x.time = ((Date.now() - x.started) / 1000).toFixed(0);
+        x.time = ((draft.now() - x.started) / 1000).toFixed(0);
         delete x.started;
       }
     }, reading);
   return html`<div class="row stopwatch">
     <button type="button" class=${runs ? 'main watch' : 'watch'} @click=${toggle}>${runs ? 'Stop' : 'Start'} the watch</button>
-    <span class="number" data-since=${runs ? e.started : ''}>${runs ? '' : is(e.time) ? e.time + ' s' : ''}</span>
+    <span class="number">${runs ? ((draft.now() - e.started) / 1000).toFixed(0) + ' s' : is(e.time) ? e.time + ' s' : ''}</span>
     ${runs ? '' : number('Time', 's', e.time, (v) => keep(id, draft, redraw, (x) => { x.time = v; }, reading))}
   </div>`;
 }

@@ -1,0 +1,106 @@
+// @ts-check
+/** After an exercise: marks with feedback, the trace with what happened in it, and a replay. */
+import { html } from '/lib/lit-html/lit-html.js';
+import { ref } from '/lib/lit-html/directives/ref.js';
+import uPlot from '/lib/uplot/dist/uPlot.esm.js';
+import { ask, askJson } from '../engine.js';
+import { today } from '../data.js';
+import { dash } from './dash.js';
+import { inside } from './inside.js';
+import { clock } from './session.js';
+
+export class After {
+  /** @param {import('./session.js').Session} session @param {string} place */
+  constructor(session, place) {
+    this.session = session;
+    this.place = place;
+    /** @type {any} */
+    this.marks = undefined;
+    this.trouble = '';
+    this.at = session.time;
+    /** @type {any} */
+    this.plot = undefined;
+  }
+
+  /** Has the run marked. */
+  async mark() {
+    try {
+      this.run = await ask('run', this.session.id, this.session.exercise.title);
+      this.marks = await askJson('mark', this.run, this.place, today());
+    } catch (e) {
+      this.trouble = e instanceof Error ? e.message : String(e);
+    }
+  }
+
+  /** Draws the trace into its place, once. @param {HTMLElement | undefined} where */
+  draw(where) {
+    if (!where || where.firstChild) return;
+    const css = getComputedStyle(where);
+    const past = this.session.past;
+    const column = (name) => past.map((p) => p.frame[this.session.index.get(name) ?? 0]);
+    const axis = { stroke: css.color, grid: { stroke: css.getPropertyValue('--line'), width: 0.5 } };
+    this.plot = new uPlot(
+      {
+        width: where.clientWidth,
+        height: 260,
+        scales: { x: { time: false }, y: { range: [0, 150] } },
+        axes: [{ ...axis, values: (_, ticks) => ticks.map(clock) }, { ...axis, label: 'psi', stroke: css.color }],
+        series: [
+          { label: 'time', value: (_, v) => (v == null ? '' : clock(v)) },
+          { label: 'primary psi', stroke: css.getPropertyValue('--first'), width: 2 },
+          { label: 'secondary psi', stroke: css.getPropertyValue('--second'), width: 2, dash: [8, 4] },
+        ],
+        hooks: { draw: [(u) => marksOf(u, this.session.events, css)] },
+      },
+      [past.map((p) => p.seconds), column('primary needle'), column('secondary needle')],
+      where,
+    );
+  }
+}
+
+/** Marks what happened as lines on the trace. @param {any} u @param {any[]} events @param {CSSStyleDeclaration} css */
+function marksOf(u, events, css) {
+  const pen = u.ctx;
+  pen.save();
+  pen.strokeStyle = css.getPropertyValue('--bad');
+  for (const e of events) {
+    if (e.kind !== 'hazard' && e.kind !== 'sign') continue;
+    const x = u.valToPos(e.seconds, 'x', true);
+    const high = e.kind === 'hazard';
+    pen.lineWidth = high ? 3 : 1;
+    pen.beginPath();
+    pen.moveTo(x, high ? u.bbox.top : u.bbox.top + u.bbox.height - 14);
+    pen.lineTo(x, u.bbox.top + u.bbox.height);
+    pen.stroke();
+  }
+  pen.restore();
+}
+
+/** @param {After} a */
+export function after(a) {
+  const m = a.marks;
+  return html`${a.trouble ? html`<p class="trouble" role="alert">${a.trouble}</p>` : ''}
+    ${m
+      ? html`<section class="sheet" aria-label="Marks">
+          <p class=${'number ' + (m.passed ? 'good' : 'bad')}>${m.kept} of ${m.of}, ${m.passed ? 'passed' : 'not passed'}</p>
+          <p>${m.critical ? 'A safety error fails the run whatever the marks.' : 'Needed: ' + m.needed + '.'} ${m['sheet-note'] ?? ''}</p>
+          ${m.items.filter((i) => i.feedback.length).map(item)}
+          <details><summary>In order</summary><ul>${m.items.filter((i) => !i.feedback.length).map((i) => html`<li class="good">${i.title}</li>`)}</ul></details>
+          <p class="faint">${m.care}</p>
+        </section>`
+      : a.trouble ? '' : html`<p class="wait">Being marked ...</p>`}
+    <section class="sheet" aria-label="Trace">
+      <h2>Trace</h2>
+      <div class="trace" ${ref((where) => a.draw(where))}></div>
+      <label>Replay: ${clock(a.at)}
+        <input type="range" min="0" max=${Math.max(1, a.session.time).toFixed(0)} step="1" .value=${String(Math.round(a.at))} @input=${(e) => { a.at = Number(e.target.value); }} /></label>
+      <p class="faint">${(a.session.events.findLast((e) => e.seconds <= a.at) ?? { text: '' }).text}</p>
+    </section>
+    ${dash(a.session.at(a.at))} ${inside(a.session.at(a.at))}`;
+}
+
+/** @param {any} i */
+function item(i) {
+  return html`<h3 class="bad">${i.title}: ${i.deducted ? '-' + i.deducted : 'noted'}${i.critical ? ' (safety)' : ''}</h3>
+    <ul>${i.feedback.map((f) => html`<li><b>${clock(f.seconds)}</b> ${f.happened} ${f.spoiled ?? ''} <b>Instead:</b> ${f.instead}</li>`)}</ul>`;
+}
