@@ -18,8 +18,7 @@ export class After {
     this.marks = undefined;
     this.trouble = '';
     this.at = session.time;
-    /** @type {any} */
-    this.plot = undefined;
+    this.placed = false;
   }
 
   /** Has the run marked. */
@@ -32,17 +31,23 @@ export class After {
     }
   }
 
-  /** Draws the trace into its place, once. @param {HTMLElement | undefined} where */
+  /** Draws the trace into its place once that stands on the page. @param {Element | undefined} where */
+  stand(where) {
+    if (where && !this.placed) requestAnimationFrame(() => this.draw(/** @type {HTMLElement} */ (where)));
+    this.placed ||= where !== undefined;
+  }
+
+  /** @param {HTMLElement} where */
   draw(where) {
-    if (!where || where.firstChild) return;
     const css = getComputedStyle(where);
     const past = this.session.past;
     const column = (name) => past.map((p) => p.frame[this.session.index.get(name) ?? 0]);
     const axis = { stroke: css.color, grid: { stroke: css.getPropertyValue('--line'), width: 0.5 } };
-    this.plot = new uPlot(
+    const plot = new uPlot(
       {
         width: where.clientWidth,
         height: 260,
+        legend: { show: false },
         scales: { x: { time: false }, y: { range: [0, 150] } },
         axes: [{ ...axis, values: (_, ticks) => ticks.map(clock) }, { ...axis, label: 'psi', stroke: css.color }],
         series: [
@@ -55,6 +60,7 @@ export class After {
       [past.map((p) => p.seconds), column('primary needle'), column('secondary needle')],
       where,
     );
+    new ResizeObserver(() => plot.setSize({ width: where.clientWidth, height: 260 })).observe(where);
   }
 }
 
@@ -91,7 +97,7 @@ export function after(a) {
       : a.trouble ? '' : html`<p class="wait">Being marked ...</p>`}
     <section class="sheet" aria-label="Trace">
       <h2>Trace</h2>
-      <div class="trace" ${ref((where) => a.draw(where))}></div>
+      <div class="trace" ${ref((where) => a.stand(where))}></div>
       <label>Replay: ${clock(a.at)}
         <input type="range" min="0" max=${Math.max(1, a.session.time).toFixed(0)} step="1" .value=${String(Math.round(a.at))} @input=${(e) => { a.at = Number(e.target.value); }} /></label>
       <p class="faint">${(a.session.events.findLast((e) => e.seconds <= a.at) ?? { text: '' }).text}</p>
