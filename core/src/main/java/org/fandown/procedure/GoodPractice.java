@@ -50,7 +50,7 @@ final class GoodPractice {
 
     /**
      * Kinds of checks, each in the order in which the trade makes them. An order of more than
-     * fourteen checks keeps to it, because free orders of so many checks are too many to compare.
+     * twenty checks keeps to it, because free orders of so many checks are too many to compare.
      */
     static final List<List<Check>> KINDS =
             List.of(

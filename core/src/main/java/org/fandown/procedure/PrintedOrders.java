@@ -10,7 +10,7 @@ import org.fandown.check.Check;
 /** Orders that hold whatever the steps need. */
 final class PrintedOrders {
     /** With more checks those of one kind are made in turn. */
-    private static final int MOST_FREE = 14;
+    static final int MOST_FREE = 20;
 
     private PrintedOrders() {}
 
@@ -23,8 +23,7 @@ final class PrintedOrders {
         look(set, list);
         list.addAll(PlaceOrders.binding(set.rules(), set.checks()));
         list.addAll(printed);
-        boolean many = set.scope() == Scope.THOROUGH || set.checks().size() > MOST_FREE;
-        if (many && !follows) {
+        if (set.checks().size() > MOST_FREE && !follows) {
             GoodPractice.KINDS.forEach(kind -> inTurn(set, kind, list));
         }
         return list;

@@ -5,7 +5,6 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.PriorityQueue;
-import org.fandown.check.Check;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -34,7 +33,7 @@ final class Search {
         choices.addAll(problem.works());
         floor = new Floor(problem);
         moves = new Moves(problem, choices);
-        needed = needed();
+        needed = Turns.needed(problem);
     }
 
     /** One beginning of an order; {@code by} is the last choice, -1 for none. */
@@ -49,38 +48,6 @@ final class Search {
             return Integer.compare(b.cost, a.cost);
         }
         return Long.compare(a.number, b.number);
-    }
-
-    /** Items that have to be done before each item. */
-    private long[] needed() {
-        long[] masks = new long[items.size()];
-        for (Precedence order : problem.precedences()) {
-            for (int i = 0; i < masks.length; i++) {
-                masks[i] |= isCheck(i, order.second()) ? mask(order.first()) : 0;
-            }
-        }
-        int last = -1;
-        int works = problem.checks().size();
-        for (Step step : problem.followed()) {
-            int at = step instanceof WorkStep ? works++ : items.indexOf(step);
-            if (at >= 0) {
-                masks[at] |= last >= 0 ? 1L << last : 0;
-                last = at;
-            }
-        }
-        return masks;
-    }
-
-    private boolean isCheck(int i, Check check) {
-        return items.get(i) instanceof CheckStep step && step.check() == check;
-    }
-
-    private long mask(Check check) {
-        long mask = 0;
-        for (int i = 0; i < items.size(); i++) {
-            mask |= isCheck(i, check) ? 1L << i : 0;
-        }
-        return mask;
     }
 
     /** The quickest order, empty if there is none. */

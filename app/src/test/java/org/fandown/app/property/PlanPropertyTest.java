@@ -56,7 +56,7 @@ class PlanPropertyTest {
             @ForAll("places") PlaceCode place,
             @ForAll("vehicles") String vehicle,
             @ForAll Scope scope,
-            @ForAll @IntRange(min = 1, max = 2) int count,
+            @ForAll @IntRange(min = 1, max = 5) int count,
             @ForAll @IntRange(min = 0, max = 120) int psi,
             @ForAll Random random) {
         RulesInForce rules = rules(place, vehicle);

@@ -1,0 +1,194 @@
+package org.fandown.procedure;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The problem with only some of its checks counted: those have to be made once each; the others may
+ * be made never or over and over, and cost only what they take beyond their least time. Every true
+ * order is an order here as well, and none costs more here; so the quickest is a bound.
+ *
+ * <p>Searched from one end by A*. What is left to the other end is bounded by a relaxation with
+ * fewer checks that was searched from that other end: its least times are exact for the fewer
+ * checks, so they never exceed the true rest and never fall by more than a move takes. Whatever is
+ * closed here therefore has its least time. An entry that is not closed there up to a time lies on
+ * no order up to that time; it waits.
+ */
+final class Relaxation {
+    private static final int NONE = -1;
+    private static final int[] NO_MOVES = {};
+
+    private final Reachable ways;
+    private final long[] needed;
+    private final long counted;
+    private final boolean forward;
+    private final @Nullable Relaxation fewer;
+    private final Entries entries = new Entries();
+    private final Heap open = new Heap();
+    private int[] waiting = new int[1 << 10];
+    private int waits;
+    private int end = NONE;
+    private int looked;
+
+    /**
+     * A relaxation.
+     *
+     * @param needed checks to be made before each, as bits
+     * @param counted the checks counted, as bits
+     * @param forward whether it is searched from the beginning
+     * @param fewer a relaxation of fewer checks searched from the other end, null for no bound
+     */
+    Relaxation(
+            Reachable ways,
+            long[] needed,
+            long counted,
+            boolean forward,
+            @Nullable Relaxation fewer) {
+        this.ways = ways;
+        this.needed = needed;
+        this.counted = counted;
+        this.forward = forward;
+        this.fewer = fewer;
+        for (int i = 0; i < (forward ? 1 : ways.count()); i++) {
+            if (forward) {
+                reach(0, i, 0, NONE, NONE);
+            } else if (ways.home(i) >= 0) {
+                reach(counted, i, ways.home(i), NONE, NONE);
+            }
+        }
+    }
+
+    long counted() {
+        return counted;
+    }
+
+    boolean isForward() {
+        return forward;
+    }
+
+    int looked() {
+        return looked;
+    }
+
+    /** Whether its quickest order is found, and nothing still open can be quicker. */
+    boolean isDone() {
+        return end != NONE && next() >= time();
+    }
+
+    /** The time of the quickest order found, beyond the least times of all checks. */
+    int time() {
+        return entries.time(end) + (forward ? ways.home(entries.situation(end)) : 0);
+    }
+
+    /** A time below which nothing is left to look at, the greatest number if nothing is at all. */
+    int next() {
+        return open.isEmpty() ? Integer.MAX_VALUE : (int) (open.least() >>> 32);
+    }
+
+    /** Looks at all that can lie on an order up to a time; at least until it is done if asked. */
+    void raise(int time, boolean untilDone) {
+        int count = waits;
+        waits = 0;
+        for (int i = 0; i < count; i++) {
+            if (!entries.isClosed(waiting[i])) {
+                queue(waiting[i]);
+            }
+        }
+        while (next() <= time && !(untilDone && isDone())) {
+            int entry = (int) open.remove();
+            if (!entries.isClosed(entry)) {
+                close(entry);
+            }
+        }
+    }
+
+    private void close(int entry) {
+        entries.close(entry);
+        looked++;
+        int at = entries.situation(entry);
+        long made = entries.made(entry);
+        boolean ends = forward ? made == counted && ways.home(at) >= 0 : made == 0 && at == 0;
+        if (ends && (end == NONE || worth(entry) < time())) {
+            end = entry;
+        }
+        int[] moves = ways.moves(at, forward);
+        for (int j = 0; j < moves.length; j += Moves.WIDTH) {
+            long then = then(made, moves[j]);
+            if (then >= 0) {
+                reach(then, moves[j + 1], entries.time(entry) + moves[j + 2], entry, moves[j]);
+            }
+        }
+    }
+
+    private int worth(int entry) {
+        return entries.time(entry) + (forward ? ways.home(entries.situation(entry)) : 0);
+    }
+
+    /** The checks made at the other end of a move, -1 if it cannot be taken. */
+    private long then(long made, int choice) {
+        if (choice >= needed.length || (counted >> choice & 1) == 0) {
+            return made;
+        }
+        long then = made ^ 1L << choice;
+        long less = made & then;
+        boolean inTurn = (needed[choice] & counted & ~less) == 0;
+        return (forward ? less == made : less == then) && inTurn ? then : -1;
+    }
+
+    private void reach(long made, int at, int cost, int from, int choice) {
+        int entry = entries.reach(made, at, cost, from, choice);
+        if (entry >= 0) {
+            queue(entry);
+        }
+    }
+
+    private void queue(int entry) {
+        int rest = fewer == null ? 0 : fewer.rest(entries.made(entry), entries.situation(entry));
+        if (rest < 0) {
+            waiting = waits == waiting.length ? Arrays.copyOf(waiting, 2 * waits) : waiting;
+            waiting[waits++] = entry;
+        } else {
+            open.add((long) (entries.time(entry) + rest) << 32 | entry);
+        }
+    }
+
+    /** The least time to the end this is searched from, -1 if it is not known yet. */
+    int rest(long made, int at) {
+        int entry = entries.find(made & counted, at);
+        return entry >= 0 && entries.isClosed(entry) ? entries.time(entry) : -1;
+    }
+
+    /** The choices of the quickest order. */
+    List<Integer> order() {
+        List<Integer> order = new ArrayList<>();
+        for (int e = end; entries.before(e) >= 0; e = entries.before(e)) {
+            order.add(entries.by(e));
+        }
+        if (forward) {
+            Collections.reverse(order);
+        }
+        return order;
+    }
+
+    /** The least time of an order of these checks in which each other check is made somewhere. */
+    int[] through() {
+        int[] least = new int[needed.length];
+        Arrays.fill(least, Integer.MAX_VALUE);
+        for (int e = 0; e < entries.size(); e++) {
+            int[] moves =
+                    entries.isClosed(e) ? ways.moves(entries.situation(e), forward) : NO_MOVES;
+            for (int j = 0; j < moves.length; j += Moves.WIDTH) {
+                boolean other = moves[j] < needed.length && (counted >> moves[j] & 1) == 0;
+                int rest = other && fewer != null ? fewer.rest(entries.made(e), moves[j + 1]) : -1;
+                if (rest >= 0) {
+                    int time = entries.time(e) + moves[j + 2] + rest;
+                    least[moves[j]] = Math.min(least[moves[j]], time);
+                }
+            }
+        }
+        return least;
+    }
+}
