@@ -2,106 +2,146 @@ package org.fandown.procedure;
 
 import java.util.Arrays;
 
-/** What a {@link Relaxation} has met: checks made and a situation, each with its least time. */
+/**
+ * What a {@link Relaxation} has met: checks made and a situation, each with its least time. Checks
+ * made are numbered as they come; an entry is that number before the number of the situation.
+ * Situations that follow each other lie near each other, which is what makes it fast.
+ */
 final class Entries {
-    private static final long SPREAD = 0x9E3779B97F4A7C15L;
-    private static final long SPREAD_AGAIN = 0xC2B2AE3D27D4EB4FL;
+    /** Bits that hold any entry. */
+    static final int BITS = 38;
 
-    private int[] slots = new int[1 << 13];
-    private long[] made = new long[1 << 12];
-    private int[] situation = new int[1 << 12];
-    private int[] time = new int[1 << 12];
-    private int[] before = new int[1 << 12];
-    private int[] by = new int[1 << 12];
-    private boolean[] closed = new boolean[1 << 12];
-    private int size;
+    private static final int PAGE_BITS = 7;
+    private static final int PAGE_MASK = (1 << PAGE_BITS) - 1;
+    private static final int CHOICE_BITS = 8;
+    private static final int CHOICE_MASK = (1 << CHOICE_BITS) - 1;
+    private static final int[] NOTHING = {};
 
-    /** The entry, -1 if it was not met. */
-    int find(long checks, int at) {
-        return slots[slot(checks, at)] - 1;
+    private final int bits;
+    private final LongTable numbers = new LongTable(1 << 6);
+    private long[] made = new long[1 << 4];
+    private int count;
+    private int[][] pages;
+
+    /** Empty, for so many situations. */
+    Entries(int situations) {
+        int needed = PAGE_BITS;
+        while (1 << needed < situations) {
+            needed++;
+        }
+        bits = needed;
+        pages = new int[made.length << (bits - PAGE_BITS)][];
+        Arrays.fill(pages, NOTHING);
     }
 
-    /** Notes a time; answers the entry, or -1 if it was known to take no longer. */
-    int reach(long checks, int at, int cost, int from, int choice) {
-        int slot = slot(checks, at);
-        int entry = slots[slot] - 1;
-        if (entry < 0) {
-            entry = add(slot, checks, at);
-        } else if (time[entry] <= cost) {
-            return -1;
-        }
-        time[entry] = cost;
-        before[entry] = from;
-        by[entry] = choice;
-        return entry;
+    /** The number of the checks made, -1 if they were not met. */
+    int find(long checks) {
+        return numbers.find(checks);
     }
 
-    private int add(int slot, long checks, int at) {
-        if (size == time.length) {
-            made = Arrays.copyOf(made, 2 * size);
-            situation = Arrays.copyOf(situation, 2 * size);
-            time = Arrays.copyOf(time, 2 * size);
-            before = Arrays.copyOf(before, 2 * size);
-            by = Arrays.copyOf(by, 2 * size);
-            closed = Arrays.copyOf(closed, 2 * size);
+    /** The number of the checks made, a new one if they were not met. */
+    int number(long checks) {
+        int known = numbers.find(checks);
+        if (known >= 0) {
+            return known;
         }
-        made[size] = checks;
-        situation[size] = at;
-        slots[slot] = ++size;
-        if (2 * size > slots.length) {
-            slots = new int[2 * slots.length];
-            for (int i = 0; i < size; i++) {
-                slots[slot(made[i], situation[i])] = i + 1;
+        if (entry(count + 1, 0) >>> BITS != 0) {
+            throw new IllegalStateException(
+                    "The checks can be made in too many orders to be planned; follow an order.");
+        }
+        if (count == made.length) {
+            made = Arrays.copyOf(made, 2 * count);
+            int old = pages.length;
+            pages = Arrays.copyOf(pages, 2 * old);
+            Arrays.fill(pages, old, 2 * old, NOTHING);
+        }
+        made[count] = checks;
+        numbers.improves(checks, count);
+        return count++;
+    }
+
+    /** The first closed entry from a number on, -1 if there is none. */
+    long closed(long from) {
+        long entry = from;
+        while (entry < entry(count, 0)) {
+            if (pages[(int) (entry >> PAGE_BITS)].length == 0) {
+                entry = (entry | PAGE_MASK) + 1;
+            } else if (isClosed(entry)) {
+                return entry;
+            } else {
+                entry++;
             }
         }
-        return size - 1;
+        return -1;
     }
 
-    private int slot(long checks, int at) {
-        int mask = slots.length - 1;
-        int slot = (int) (((checks * SPREAD ^ at) * SPREAD_AGAIN) >>> 33) & mask;
-        while (slots[slot] != 0) {
-            int entry = slots[slot] - 1;
-            if (situation[entry] == at && made[entry] == checks) {
-                return slot;
-            }
-            slot = (slot + 1) & mask;
+    long entry(int number, int situation) {
+        return ((long) number << bits) | situation;
+    }
+
+    int numberOf(long entry) {
+        return (int) (entry >> bits);
+    }
+
+    long made(long entry) {
+        return made[numberOf(entry)];
+    }
+
+    int situation(long entry) {
+        return (int) entry & ((1 << bits) - 1);
+    }
+
+    /** Notes a time; answers whether it is less than what was known. */
+    boolean reach(long entry, int cost, int from, int choice) {
+        int page = (int) (entry >> PAGE_BITS);
+        if (pages[page].length == 0) {
+            pages[page] = new int[2 << PAGE_BITS];
         }
-        return slot;
+        int[] there = pages[page];
+        int at = place(entry);
+        if (there[at] != 0 && there[at] >> 1 <= cost + 1) {
+            return false;
+        }
+        there[at] = (cost + 1) << 1;
+        there[at + 1] = (from << CHOICE_BITS) | choice;
+        return true;
     }
 
-    int size() {
-        return size;
+    private static int place(long entry) {
+        return ((int) entry & PAGE_MASK) << 1;
     }
 
-    long made(int entry) {
-        return made[entry];
+    private int value(long entry) {
+        int[] there = pages[(int) (entry >> PAGE_BITS)];
+        return there.length == 0 ? 0 : there[place(entry)];
     }
 
-    int situation(int entry) {
-        return situation[entry];
-    }
-
-    int time(int entry) {
-        return time[entry];
-    }
-
-    /** The entry it was reached from, -1 for an end of the order. */
-    int before(int entry) {
-        return before[entry];
-    }
-
-    /** The choice it was reached by. */
-    int by(int entry) {
-        return by[entry];
+    int time(long entry) {
+        return (value(entry) >> 1) - 1;
     }
 
     /** Whether its time is known to be the least. */
-    boolean isClosed(int entry) {
-        return closed[entry];
+    boolean isClosed(long entry) {
+        return (value(entry) & 1) != 0;
     }
 
-    void close(int entry) {
-        closed[entry] = true;
+    /** The least time of what is closed, -1 of anything else. */
+    int closedTime(int number, int situation) {
+        int value = number < 0 ? 0 : value(entry(number, situation));
+        return (value & 1) == 0 ? -1 : (value >> 1) - 1;
+    }
+
+    void close(long entry) {
+        pages[(int) (entry >> PAGE_BITS)][place(entry)] |= 1;
+    }
+
+    /** The situation it was reached from. */
+    int from(long entry) {
+        return pages[(int) (entry >> PAGE_BITS)][place(entry) + 1] >>> CHOICE_BITS;
+    }
+
+    /** The choice it was reached by. */
+    int by(long entry) {
+        return pages[(int) (entry >> PAGE_BITS)][place(entry) + 1] & CHOICE_MASK;
     }
 }

@@ -19,18 +19,18 @@ import org.jspecify.annotations.Nullable;
  */
 final class Relaxation {
     private static final int NONE = -1;
-    private static final int[] NO_MOVES = {};
+    private static final int NO_CHOICE = 255;
 
     private final Reachable ways;
     private final long[] needed;
     private final long counted;
     private final boolean forward;
     private final @Nullable Relaxation fewer;
-    private final Entries entries = new Entries();
+    private final Entries entries;
     private final Heap open = new Heap();
-    private int[] waiting = new int[1 << 10];
+    private long[] waiting = new long[1 << 10];
     private int waits;
-    private int end = NONE;
+    private long end = NONE;
     private int looked;
 
     /**
@@ -52,11 +52,12 @@ final class Relaxation {
         this.counted = counted;
         this.forward = forward;
         this.fewer = fewer;
+        entries = new Entries(ways.count());
         for (int i = 0; i < (forward ? 1 : ways.count()); i++) {
             if (forward) {
-                reach(0, i, 0, NONE, NONE);
+                reach(entries.number(0), bound(0), i, 0, 0, NO_CHOICE);
             } else if (ways.home(i) >= 0) {
-                reach(counted, i, ways.home(i), NONE, NONE);
+                reach(entries.number(counted), bound(counted), i, ways.home(i), 0, NO_CHOICE);
             }
         }
     }
@@ -85,7 +86,7 @@ final class Relaxation {
 
     /** A time below which nothing is left to look at, the greatest number if nothing is at all. */
     int next() {
-        return open.isEmpty() ? Integer.MAX_VALUE : (int) (open.least() >>> 32);
+        return open.isEmpty() ? Integer.MAX_VALUE : (int) (open.least() >>> Entries.BITS);
     }
 
     /** Looks at all that can lie on an order up to a time; at least until it is done if asked. */
@@ -94,18 +95,18 @@ final class Relaxation {
         waits = 0;
         for (int i = 0; i < count; i++) {
             if (!entries.isClosed(waiting[i])) {
-                queue(waiting[i]);
+                queue(waiting[i], bound(entries.made(waiting[i])));
             }
         }
         while (next() <= time && !(untilDone && isDone())) {
-            int entry = (int) open.remove();
+            long entry = open.remove() & ((1L << Entries.BITS) - 1);
             if (!entries.isClosed(entry)) {
                 close(entry);
             }
         }
     }
 
-    private void close(int entry) {
+    private void close(long entry) {
         entries.close(entry);
         looked++;
         int at = entries.situation(entry);
@@ -114,16 +115,27 @@ final class Relaxation {
         if (ends && (end == NONE || worth(entry) < time())) {
             end = entry;
         }
+        int number = entries.numberOf(entry);
+        int bound = bound(made);
+        int time = entries.time(entry);
         int[] moves = ways.moves(at, forward);
         for (int j = 0; j < moves.length; j += Moves.WIDTH) {
             long then = then(made, moves[j]);
-            if (then >= 0) {
-                reach(then, moves[j + 1], entries.time(entry) + moves[j + 2], entry, moves[j]);
+            if (then == made) {
+                reach(number, bound, moves[j + 1], time + moves[j + 2], at, moves[j]);
+            } else if (then >= 0) {
+                int other = entries.number(then);
+                reach(other, bound(then), moves[j + 1], time + moves[j + 2], at, moves[j]);
             }
         }
     }
 
-    private int worth(int entry) {
+    /** The number under which the relaxation of fewer checks has these checks. */
+    private int bound(long made) {
+        return fewer == null ? NONE : fewer.entries.find(made & fewer.counted);
+    }
+
+    private int worth(long entry) {
         return entries.time(entry) + (forward ? ways.home(entries.situation(entry)) : 0);
     }
 
@@ -138,33 +150,33 @@ final class Relaxation {
         return (forward ? less == made : less == then) && inTurn ? then : -1;
     }
 
-    private void reach(long made, int at, int cost, int from, int choice) {
-        int entry = entries.reach(made, at, cost, from, choice);
-        if (entry >= 0) {
-            queue(entry);
+    private void reach(int number, int bound, int at, int cost, int from, int choice) {
+        long entry = entries.entry(number, at);
+        if (entries.reach(entry, cost, from, choice)) {
+            queue(entry, bound);
         }
     }
 
-    private void queue(int entry) {
-        int rest = fewer == null ? 0 : fewer.rest(entries.made(entry), entries.situation(entry));
+    private void queue(long entry, int bound) {
+        int at = entries.situation(entry);
+        int rest = fewer == null ? 0 : fewer.entries.closedTime(bound, at);
         if (rest < 0) {
             waiting = waits == waiting.length ? Arrays.copyOf(waiting, 2 * waits) : waiting;
             waiting[waits++] = entry;
         } else {
-            open.add((long) (entries.time(entry) + rest) << 32 | entry);
+            open.add(((long) (entries.time(entry) + rest) << Entries.BITS) | entry);
         }
     }
 
     /** The least time to the end this is searched from, -1 if it is not known yet. */
     int rest(long made, int at) {
-        int entry = entries.find(made & counted, at);
-        return entry >= 0 && entries.isClosed(entry) ? entries.time(entry) : -1;
+        return entries.closedTime(entries.find(made & counted), at);
     }
 
     /** The choices of the quickest order. */
     List<Integer> order() {
         List<Integer> order = new ArrayList<>();
-        for (int e = end; entries.before(e) >= 0; e = entries.before(e)) {
+        for (long e = end; entries.by(e) != NO_CHOICE; e = before(e)) {
             order.add(entries.by(e));
         }
         if (forward) {
@@ -173,13 +185,19 @@ final class Relaxation {
         return order;
     }
 
+    private long before(long entry) {
+        int by = entries.by(entry);
+        long made = entries.made(entry);
+        long check = by < needed.length ? counted & (1L << by) : 0;
+        return entries.entry(entries.find(made ^ check), entries.from(entry));
+    }
+
     /** The least time of an order of these checks in which each other check is made somewhere. */
     int[] through() {
         int[] least = new int[needed.length];
         Arrays.fill(least, Integer.MAX_VALUE);
-        for (int e = 0; e < entries.size(); e++) {
-            int[] moves =
-                    entries.isClosed(e) ? ways.moves(entries.situation(e), forward) : NO_MOVES;
+        for (long e = entries.closed(0); e >= 0; e = entries.closed(e + 1)) {
+            int[] moves = ways.moves(entries.situation(e), forward);
             for (int j = 0; j < moves.length; j += Moves.WIDTH) {
                 boolean other = moves[j] < needed.length && (counted >> moves[j] & 1) == 0;
                 int rest = other && fewer != null ? fewer.rest(entries.made(e), moves[j + 1]) : -1;
