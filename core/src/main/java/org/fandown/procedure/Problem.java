@@ -33,7 +33,10 @@ public record Problem(
     /** The most steps of an order that is followed. */
     public static final int MOST_FOLLOWED = 60;
 
-    /** Copies the lists; refuses more checks than can be planned. */
+    /** The most checks and work of an order that is followed, together. */
+    public static final int MOST_ITEMS = 42;
+
+    /** Copies the lists; refuses more checks and work than can be planned. */
     public Problem {
         checks = List.copyOf(checks);
         works = List.copyOf(works);
@@ -48,6 +51,16 @@ public record Problem(
                             + " checks can be planned, following at most "
                             + MOST_FOLLOWED
                             + " steps.");
+        }
+        long work = followed.stream().filter(WorkStep.class::isInstance).count();
+        if (checks.size() + work > MOST_ITEMS) {
+            throw new IllegalArgumentException(
+                    checks.size()
+                            + " checks and "
+                            + work
+                            + " pieces of work of an order that is followed are too many; at most "
+                            + MOST_ITEMS
+                            + " together can be planned. Leave work out of the order.");
         }
     }
 
