@@ -16,6 +16,7 @@ final class Air {
     /** No fall of the needles for so many applications: nothing more comes of pumping. */
     private static final int FRUITLESS = 25;
 
+    private static final int BELOW_CUT_IN = 4;
     private static final int MOST_APPLICATIONS = 150;
     private static final int RISES = 2;
 
@@ -66,9 +67,15 @@ final class Air {
         resting = true;
     }
 
-    /** Whether the compressor rests, as far as was seen: it purged and has not climbed since. */
+    /** Whether the compressor rests, as far as was seen: it purged and has not cut in since. */
     boolean resting() {
-        return resting && needles().lower() > person.durations().cutIn() - 4;
+        saw(needles());
+        return resting;
+    }
+
+    /** Needles well below cut-in: the governor lets the compressor pump again, seen or not. */
+    void saw(Needles now) {
+        resting &= now.lower() > person.durations().cutIn() - BELOW_CUT_IN;
     }
 
     boolean supplyDrained() {

@@ -193,6 +193,9 @@ final class Amends {
         if (!pumps) {
             return works.doIt(Work.PUMP_UP, person.durations().cutOut());
         }
+        if (!person.cab().start()) {
+            return Optional.of("the engine does not start");
+        }
         return person.air().pumpDownUntilClimbs().climbs()
                 ? Optional.empty()
                 : Optional.of("the compressor does not cut in");

@@ -35,7 +35,14 @@ final class Cab {
         Needles now = Needles.read(dash());
         least = least.least(now);
         most = most.most(now);
+        person.air().saw(now);
         return now;
+    }
+
+    /** Returns whether both needles have been seen to move, at whatever moment so far. */
+    boolean needlesMove() {
+        return most.primary() - least.primary() >= Usual.NEEDLE_MOVES
+                && most.secondary() - least.secondary() >= Usual.NEEDLE_MOVES;
     }
 
     /** Returns what of a needle that stands still while the other moves, empty if both moved. */

@@ -108,9 +108,7 @@ final class GovernorChecks {
         String note = climb.purged() ? "" : "no purge; the needles stand still";
         observed.needles(Check.GOVERNOR_CUT_OUT, now, at, note);
         if (step.checks().contains(Check.GAUGE_WORKS)) {
-            boolean both =
-                    now.primary() - start.primary() >= Usual.NEEDLE_MOVES
-                            && now.secondary() - start.secondary() >= Usual.NEEDLE_MOVES;
+            boolean both = person.cab().needlesMove();
             observed.answer(Check.GAUGE_WORKS, both, at, "a needle stands still");
         }
         listen(climb, person, observed);

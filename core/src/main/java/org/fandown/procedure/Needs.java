@@ -28,7 +28,7 @@ final class Needs {
                 book.put(weightier(recipe, need));
             }
         }
-        knobWithOpenLine(recipe, book);
+        knobWithOpenLine(recipe, book, ruled.has(Aspect.TRAILER_AIR));
         if (!book.has(Aspect.CHOCKS) && recipe.check != Check.PRESSURE_BEFORE_DRIVING) {
             book.add(Need.is(Aspect.CHOCKS, 1, Weight.SAFETY, "chock before anything else"));
         }
@@ -46,8 +46,11 @@ final class Needs {
         return need;
     }
 
-    /** With an open supply line the knob is pushed in the step itself. */
-    private void knobWithOpenLine(Recipe recipe, NeedBook book) {
+    /**
+     * With an open supply line the knob is pushed in the step itself. The trailer need not hold air
+     * then, unless a rule says so.
+     */
+    private void knobWithOpenLine(Recipe recipe, NeedBook book, boolean charged) {
         boolean knob =
                 recipe.check == Check.TRAILER_SUPPLY_CLOSING
                         || recipe.check == Check.TRACTOR_PROTECTION;
@@ -56,7 +59,9 @@ final class Needs {
                         || book.asks(Aspect.LINES, Lines.BOTH_PARTED);
         if (knob && open) {
             book.remove(Aspect.TRAILER_SUPPLY);
-            book.remove(Aspect.TRAILER_AIR);
+            if (!charged) {
+                book.remove(Aspect.TRAILER_AIR);
+            }
             book.add(Need.atLeast(65, Weight.SPOILS, "the knob does not stay in below"));
             recipe.change(Change.Kind.ESCAPE, recipe.change.psi());
             recipe.caution(
