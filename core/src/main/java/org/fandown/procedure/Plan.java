@@ -16,9 +16,13 @@ public record Plan(StepSet set, PlanRequest request, Problem problem, List<Plann
         steps = List.copyOf(steps);
     }
 
-    /** Time on the clock, tenths of a second. */
+    /** Time on the clock with the walk back to the cab, tenths of a second. */
     public int tenths() {
-        return steps.isEmpty() ? 0 : steps.get(steps.size() - 1).end();
+        if (steps.isEmpty()) {
+            return 0;
+        }
+        PlannedStep last = steps.get(steps.size() - 1);
+        return last.end() + problem.course().durations().walk(last.after().spot(), Spot.CAB);
     }
 
     /** How often the engine is started. */

@@ -27,7 +27,7 @@ final class Relaxation {
     private final boolean forward;
     private final @Nullable Relaxation fewer;
     private final Entries entries;
-    private final Heap open = new Heap();
+    private final Buckets open = new Buckets();
     private long[] waiting = new long[1 << 10];
     private int waits;
     private long end = NONE;
