@@ -126,18 +126,14 @@ public final class Truck {
         return truck.station().toString();
     }
 
-    /** The air that is heard where the person stands: list of kind, from, level, as JSON. */
+    /** How loud the loudest air is that escapes where the person stands; 1 is just heard. */
     @JSExport
-    public String sounds() {
-        Tree.ListBuilder list = Tree.list();
+    public double hiss() {
+        double level = 0;
         for (Sound sound : truck.sounds()) {
-            list.add(
-                    Tree.map()
-                            .put("kind", Names.kebab(sound.kind()))
-                            .put("from", sound.from().toString())
-                            .put("level", sound.level()));
+            level = Math.max(level, sound.level());
         }
-        return Json.writeCompact(list.build());
+        return level;
     }
 
     /** How many things happened so far. */

@@ -37,10 +37,7 @@ const own = {
     it.advance(seconds);
     const spent = performance.now() - began;
     const events = it.eventCount() > from ? JSON.parse(it.events(from)) : [];
-    return { frame: Float64Array.from(it.frame()), events, station: it.station(), spent };
-  },
-  sounds(core, id) {
-    return JSON.parse(truck(id).sounds());
+    return { frame: Float64Array.from(it.frame()), events, station: it.station(), hiss: it.hiss(), spent };
   },
   perform(core, id, script) {
     truck(id).perform(script);

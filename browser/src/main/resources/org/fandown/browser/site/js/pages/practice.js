@@ -2,7 +2,7 @@
 /** Practice: choose an exercise, operate the truck and walk round it, conclude, and be marked. */
 import { html, render } from '/lib/lit-html/lit-html.js';
 import { askJson } from '../engine.js';
-import { places, scenarios, today } from '../data.js';
+import { places, scenarios, today, vehicles } from '../data.js';
 import { Session, clock } from '../practice/session.js';
 import { dash } from '../practice/dash.js';
 import { cab } from '../practice/cab.js';
@@ -10,25 +10,41 @@ import { walk } from '../practice/walk.js';
 import { inside } from '../practice/inside.js';
 import { Notes, notes } from '../practice/notes.js';
 import { After, after } from '../practice/after.js';
+import { Own, own } from '../practice/own.js';
+import { Sound } from '../practice/sound.js';
 
 /** @param {HTMLElement} place @param {string[]} rest */
 export async function show(place, rest) {
   const all = await scenarios();
   const chosen = all.find((s) => s.id === rest[0]);
   if (chosen) return exercise(place, chosen, rest[1] === 'test');
-  render(
-    html`<h1>Practice</h1>
-      <p>Nobody gets hurt here, and no school can put these faults on a real truck. In a test you do not see inside the air system.</p>
-      <ul class="cards">
-        ${all.map(
-          (s) =>
-            html`<li class="sheet"><h2>${s.title}</h2><p>${s.told}</p><p class="faint">${s.vehicleName}</p>
-              <div class="row"><a class="button main" href=${'#/practice/' + s.id}>Practise<span class="hidden">: ${s.title}</span></a>
-              <a class="button" href=${'#/practice/' + s.id + '/test'}>Test<span class="hidden">: ${s.title}</span></a></div></li>`,
-        )}
-      </ul>`,
-    place,
-  );
+  /** @type {(() => void) | undefined} */
+  let leave;
+  let begun = false;
+  const mine = new Own(await places(), await vehicles(), async (made) => {
+    begun = true;
+    place.replaceChildren();
+    const fresh = place.appendChild(document.createElement('div'));
+    leave = await exercise(fresh, made, made.test);
+  });
+  const draw = () => begun || render(choices(all, mine, draw), place);
+  draw();
+  return () => leave?.();
+}
+
+/** @param {any[]} all @param {Own} mine @param {() => void} draw */
+function choices(all, mine, draw) {
+  return html`<h1>Practice</h1>
+    <p>Nobody gets hurt here, and no school can put these faults on a real truck. In a test you do not see inside the air system.</p>
+    <ul class="cards">
+      ${all.map(
+        (s) =>
+          html`<li class="sheet"><h2>${s.title}</h2><p>${s.told}</p><p class="faint">${s.vehicleName}</p>
+            <div class="row"><a class="button main" href=${'#/practice/' + s.id}>Practise<span class="hidden">: ${s.title}</span></a>
+            <a class="button" href=${'#/practice/' + s.id + '/test'}>Test<span class="hidden">: ${s.title}</span></a></div></li>`,
+      )}
+    </ul>
+    ${own(mine, draw)}`;
 }
 
 const USUAL_PLACE = 'CA-ON';
@@ -52,6 +68,7 @@ async function exercise(place, what, test) {
     ...(test ? [] : [{ id: 'inside', title: 'Inside', show: () => inside(session), dash: true }]),
     { id: 'past', title: 'What happened', show: () => happened(session), dash: false },
   ];
+  const sound = new Sound();
   let view = views[0];
   const choose = (v) => {
     view = v;
@@ -59,6 +76,7 @@ async function exercise(place, what, test) {
   };
 
   session.draw = () => {
+    if (sound.on) sound.follow(session);
     if (mine.done && !result) {
       result = new After(session, rulesOf);
       session.pause();
@@ -71,6 +89,7 @@ async function exercise(place, what, test) {
           : html`<p>${what.told}</p>
               <nav class="views" aria-label="Views">
                 ${views.map((v) => html`<button aria-pressed=${v === view} @click=${() => choose(v)}>${v.title}</button>`)}
+                <button aria-pressed=${sound.on} @click=${() => sound.toggle()}>Sound</button>
               </nav>
               ${view.dash ? dash(session) : ''}
               <p class="refused" role="status">${session.refused}</p>
@@ -79,7 +98,10 @@ async function exercise(place, what, test) {
     );
   };
   place.addEventListener('input', () => result && session.draw?.());
-  return () => session.close();
+  return () => {
+    sound.close();
+    session.close();
+  };
 }
 
 /** @param {Session} s */

@@ -22,6 +22,8 @@ export class Session {
     /** Frames of the past, for trace and replay. @type {{seconds: number, frame: Float64Array}[]} */
     this.past = [];
     this.station = 'front';
+    /** How loud air escapes where one stands; 1 is just heard. */
+    this.hiss = 0;
     this.refused = '';
     this.pedal = 0;
     this.lap = 0;
@@ -95,6 +97,7 @@ export class Session {
     if (!this.running) return;
     this.frame = got.frame;
     this.station = got.station;
+    this.hiss = got.hiss;
     this.events.push(...got.events);
     this.costs.push(got.spent);
     if (this.costs.length > LAST) this.costs.shift();
