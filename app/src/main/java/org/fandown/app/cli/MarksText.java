@@ -76,9 +76,9 @@ final class MarksText {
         if (marks.planSeconds() > 0) {
             screen.heading(
                     "The run took "
-                            + ClockText.tenths(marks.run().seconds())
+                            + ClockText.whole(marks.run().seconds())
                             + " min, the quickest order by our model "
-                            + ClockText.tenths(marks.planSeconds())
+                            + ClockText.whole(marks.planSeconds())
                             + " min.");
         }
     }
