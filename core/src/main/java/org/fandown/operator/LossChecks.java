@@ -134,7 +134,8 @@ final class LossChecks {
                 Math.max(
                         before.primary() - after.primary(), before.secondary() - after.secondary());
         double leaked = person.air().leaked() * person.air().sinceDrain() / MINUTE;
-        boolean holds = fell <= Usual.NEEDLE_MOVES + LEAK_SHARE * leaked;
+        double cools = Usual.COOLS * Math.max(before.primary(), before.secondary());
+        boolean holds = fell <= Math.max(Usual.NEEDLE_MOVES, cools) + LEAK_SHARE * leaked;
         String otherwise = "a needle fell by " + fell + " psi with the supply reservoir";
         return new Observed()
                 .answer(step.check(), holds, Conditions.now(person).noted(), otherwise);

@@ -30,6 +30,12 @@ final class Usual {
     /** Both needles are fed by one supply: they differ by no more when it is full (assumption). */
     static final int NEEDLES_APART = 6;
 
+    /**
+     * Share of its pressure that a reservoir loses at most while the air of a quick fill cools;
+     * behind a check valve that stays open it loses nearly all.
+     */
+    static final double COOLS = 0.15;
+
     /** A needle that works moves so far in a test, psi (assumption). */
     static final int NEEDLE_MOVES = 5;
 
