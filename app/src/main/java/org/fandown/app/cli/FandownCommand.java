@@ -24,6 +24,7 @@ import picocli.CommandLine.Spec;
         },
         subcommands = {
             ServeCommand.class,
+            BackUpCommand.class,
             JudgeCommand.class,
             RulesCommand.class,
             PlanCommand.class,

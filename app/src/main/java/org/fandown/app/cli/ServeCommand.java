@@ -1,13 +1,7 @@
 package org.fandown.app.cli;
 
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
-import java.util.logging.Level;
-import java.util.logging.Logger;
-import org.fandown.app.store.StoreException;
 import org.fandown.app.store.StoreFile;
 import org.fandown.app.web.PortTakenException;
 import org.fandown.app.web.SiteServer;
@@ -30,23 +24,15 @@ import picocli.CommandLine.Spec;
 final class ServeCommand implements Callable<Integer> {
     private static final int MOST_PORT = 65_535;
 
-    /** Loggers are forgotten with their levels unless somebody holds them. */
-    private static final List<Logger> QUIET = new ArrayList<>();
-
     @Spec private CommandSpec spec;
     @Mixin private PackOptions packOptions;
+    @Mixin private StoreOptions storeOptions;
 
     @Option(
             names = "--port",
             paramLabel = "PORT",
             description = "port to listen on, 0 for any that is free; default 8765")
     private int port = 8765;
-
-    @Option(
-            names = "--data",
-            paramLabel = "FOLDER",
-            description = "where records are kept; default the folder .fandown of your home folder")
-    private Path data = Path.of(System.getProperty("user.home"), ".fandown");
 
     private ServeCommand() {}
 
@@ -55,8 +41,7 @@ final class ServeCommand implements Callable<Integer> {
         if (port < 0 || port > MOST_PORT) {
             throw bad("'" + port + "' is no port. Allowed: 0 to 65535.", null);
         }
-        quietLibraries();
-        StoreFile store = open();
+        StoreFile store = storeOptions.open(spec.commandLine());
         try (SiteServer server = SiteServer.start(port, packOptions.packs(), store.records())) {
             Screen screen = new Screen(spec.commandLine().getOut());
             screen.line("Fandown is at " + server.address());
@@ -68,23 +53,6 @@ final class ServeCommand implements Callable<Integer> {
             throw bad(e.getMessage(), e);
         }
         return ExitCode.DONE;
-    }
-
-    private StoreFile open() {
-        try {
-            return StoreFile.open(data);
-        } catch (StoreException e) {
-            throw bad(e.getMessage(), e);
-        }
-    }
-
-    /** Libraries speak up only when something is wrong. */
-    private static void quietLibraries() {
-        for (String name : List.of("io.javalin", "org.eclipse.jetty", "org.flywaydb")) {
-            Logger logger = Logger.getLogger(name);
-            logger.setLevel(Level.WARNING);
-            QUIET.add(logger);
-        }
     }
 
     private static void waitForTheEnd(SiteServer server) throws InterruptedException {
