@@ -38,7 +38,8 @@ final class BackUpCommand implements Callable<Integer> {
             throw new ParameterException(spec.commandLine(), e.getMessage(), e);
         }
         Screen screen = new Screen(spec.commandLine().getOut());
-        screen.line(store.records().count() + " records of " + store.file() + " are in " + copy);
+        screen.line("Records copied: " + store.records().count());
+        screen.line("from " + store.file() + " into " + copy);
         screen.done();
         return ExitCode.DONE;
     }

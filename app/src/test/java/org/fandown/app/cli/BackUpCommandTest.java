@@ -37,7 +37,7 @@ class BackUpCommandTest {
         Path copies = Files.createDirectory(folder.resolve("copies"));
 
         assertThat(run(copies.resolve("fandown.db"))).isEqualTo(ExitCode.DONE);
-        assertThat(out.toString()).contains("1 records of");
+        assertThat(out.toString()).contains("Records copied: 1");
         assertThat(StoreFile.open(copies).records().byId("a")).isPresent();
     }
 
