@@ -85,9 +85,7 @@ class PlanPropertyTest {
             opening += outcome.all();
             now = outcome.after();
         }
-        List<PlannedStep> steps = plan.steps();
-        Situation last = steps.isEmpty() ? now : steps.get(steps.size() - 1).after();
-        return plan.tenths() - opening + problem.course().durations().walk(last.spot(), Spot.CAB);
+        return plan.tenths() - opening;
     }
 
     @Provide
