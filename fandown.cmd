@@ -45,7 +45,7 @@ call mvn -B -ntp -pl app -am package -Dfandown.quick -Dfandown.target=target/lau
 set "result=%errorlevel%"
 popd
 if not "%result%"=="0" (
-  powershell -NoProfile -Command "Get-Content -LiteralPath ($env:builds + '\build.log') -Tail 30" 1>&2
+  powershell -NoProfile -Command "Get-Content -LiteralPath ($env:builds + '\build.log') -Tail 40" 1>&2
   echo fandown: The build failed; the whole log is in %builds%\build.log. 1>&2
   exit /b 2
 )
