@@ -1,8 +1,6 @@
 package org.fandown.app.files;
 
 import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import org.fandown.trace.LogReader;
 
 /** Passes the bytes of a log on to another reader, and takes their SHA-256. */
@@ -13,11 +11,7 @@ public final class DigestReader implements LogReader {
     /** Makes one before another reader. */
     public DigestReader(LogReader reader) {
         this.reader = reader;
-        try {
-            digest = MessageDigest.getInstance("SHA-256");
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("Every Java has SHA-256.", e);
-        }
+        digest = Sha256.begin();
     }
 
     @Override
@@ -38,6 +32,6 @@ public final class DigestReader implements LogReader {
 
     /** Returns the SHA-256 of all bytes since the last call, in hexadecimal digits. */
     public String sha256() {
-        return HexFormat.of().formatHex(digest.digest());
+        return Sha256.end(digest);
     }
 }

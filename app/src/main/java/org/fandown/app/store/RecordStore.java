@@ -1,11 +1,9 @@
 package org.fandown.app.store;
 
 import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
+import org.fandown.app.files.Sha256;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.mapper.RowMapper;
@@ -46,7 +44,7 @@ public final class RecordStore {
      * @param content the whole record
      */
     public Kept keep(RecordHead head, String content) {
-        String hash = hash(content);
+        String hash = Sha256.of(content.getBytes(StandardCharsets.UTF_8));
         return jdbi.inTransaction(
                 handle -> {
                     if (insert(handle, head, content, hash) == 1) {
@@ -127,15 +125,5 @@ public final class RecordStore {
         return jdbi.withHandle(
                 handle ->
                         handle.createQuery("select count(*) from record").mapTo(Long.class).one());
-    }
-
-    private static String hash(String content) {
-        try {
-            MessageDigest digest = MessageDigest.getInstance("SHA-256");
-            return HexFormat.of()
-                    .formatHex(digest.digest(content.getBytes(StandardCharsets.UTF_8)));
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("Every Java has SHA-256.", e);
-        }
     }
 }

@@ -2,12 +2,11 @@ package org.fandown.app.web;
 
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import java.util.Map;
 import java.util.TreeMap;
 import org.fandown.app.files.ProgramFiles;
 import org.fandown.app.files.RulePacks;
+import org.fandown.app.files.Sha256;
 
 /**
  * Every file of the site, in memory: what the browser module brings, what {@link DemoYard} makes,
@@ -16,6 +15,7 @@ import org.fandown.app.files.RulePacks;
 final class SiteFiles {
     static final String FOLDER = "/org/fandown/browser/site/";
     static final String LIST = "/site-list.js";
+    private static final int VERSION_DIGITS = 16;
 
     private final Map<String, SiteFile> files = new TreeMap<>();
     private final String version;
@@ -54,17 +54,13 @@ final class SiteFiles {
     }
 
     private static String version(Map<String, SiteFile> files) {
-        try {
-            MessageDigest digest = MessageDigest.getInstance("SHA-256");
-            files.forEach(
-                    (path, file) -> {
-                        digest.update(utf8(path));
-                        digest.update(file.bytes());
-                    });
-            return HexFormat.of().formatHex(digest.digest(), 0, 8);
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("Every Java has SHA-256.", e);
-        }
+        MessageDigest digest = Sha256.begin();
+        files.forEach(
+                (path, file) -> {
+                    digest.update(utf8(path));
+                    digest.update(file.bytes());
+                });
+        return Sha256.end(digest).substring(0, VERSION_DIGITS);
     }
 
     private String list() {
