@@ -1,8 +1,6 @@
 package org.fandown.app.files;
 
 import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -195,13 +193,6 @@ public final class RulePacks {
     }
 
     private static String resource(String name) {
-        try (InputStream in = RulePacks.class.getResourceAsStream(name)) {
-            if (in == null) {
-                throw new IllegalStateException("The program lacks its file " + name + ".");
-            }
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-        } catch (IOException e) {
-            throw new UncheckedIOException("Cannot read " + name, e);
-        }
+        return new String(ProgramFiles.bytes(name), StandardCharsets.UTF_8);
     }
 }

@@ -12,6 +12,7 @@ import org.fandown.practice.Scenario;
 import org.fandown.practice.ScenarioDocument;
 import org.fandown.practice.ScenarioReader;
 import org.fandown.rulebook.Pack;
+import org.fandown.rulebook.PackReader;
 import org.fandown.vehicle.VehicleDocument;
 import org.fandown.vehicle.VehicleReader;
 
@@ -30,14 +31,15 @@ final class DemoYard {
     static String packs(RulePacks packs) {
         Tree.ListBuilder list = Tree.list();
         for (PlaceCode place : packs.places()) {
-            Pack pack = packs.pack(place);
+            Node document = packs.document(place);
+            Pack pack = PackReader.read(document);
             Tree.MapBuilder map =
                     Tree.map()
                             .put("code", place.code())
                             .put("name", pack.name())
                             .put("checkedOn", pack.checkedOn().toString());
             pack.parent().ifPresent(parent -> map.put("parent", parent.code()));
-            list.add(map.put("pack", packs.document(place)));
+            list.add(map.put("pack", document));
         }
         return Json.writeCompact(list.build());
     }
