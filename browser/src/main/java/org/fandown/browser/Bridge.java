@@ -57,7 +57,7 @@ public final class Bridge {
     /** The rules in force: a document {@code fandown-rules/1}. */
     @JSExport
     public static String rules(String place, String vehicle, String day) {
-        return Json.writeCompact(RulesDocument.of(inForce(place, vehicle, day)));
+        return Json.writeCompact(RulesDocument.of(inForce(place, vehicle(vehicle), day)));
     }
 
     /**
@@ -70,7 +70,7 @@ public final class Bridge {
     public static String plan(String place, String vehicle, String day, int psi, boolean thorough) {
         Scope scope = thorough ? Scope.THOROUGH : Scope.ASKED;
         Plan plan =
-                Planner.plan(inForce(place, vehicle, day), scope, request(psi))
+                Planner.plan(inForce(place, vehicle(vehicle), day), scope, request(psi))
                         .orElseThrow(
                                 () ->
                                         new IllegalArgumentException(
@@ -97,9 +97,7 @@ public final class Bridge {
     @JSExport
     public static String mark(String run, String place, String day) {
         Run read = RunReader.read(json(run));
-        PlaceCode at = new PlaceCode(place);
-        RulesInForce rules =
-                PLACES.rulebookFor(at).inForce(at, read.scenario().vehicle(), LocalDate.parse(day));
+        RulesInForce rules = inForce(place, read.scenario().vehicle(), day);
         return Json.writeCompact(MarksDocument.of(Referee.mark(read, rules, Sheet.OURS)));
     }
 
@@ -151,9 +149,9 @@ public final class Bridge {
         }
     }
 
-    private static RulesInForce inForce(String place, String vehicle, String day) {
+    private static RulesInForce inForce(String place, Vehicle vehicle, String day) {
         PlaceCode at = new PlaceCode(place);
-        return PLACES.rulebookFor(at).inForce(at, vehicle(vehicle), LocalDate.parse(day));
+        return PLACES.rulebookFor(at).inForce(at, vehicle, LocalDate.parse(day));
     }
 
     private static Vehicle vehicle(String text) {

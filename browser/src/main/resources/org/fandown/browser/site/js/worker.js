@@ -30,14 +30,14 @@ const own = {
   act(core, id, verb, value) {
     return truck(id).act(verb, value);
   },
-  /** Lets time pass and tells what came of it. */
-  step(core, id, seconds, from) {
+  /** Lets time pass and tells what came of it; how loud air escapes only if somebody listens. */
+  step(core, id, seconds, from, listens) {
     const it = truck(id);
     const began = performance.now();
     it.advance(seconds);
     const spent = performance.now() - began;
     const events = it.eventCount() > from ? JSON.parse(it.events(from)) : [];
-    return { frame: Float64Array.from(it.frame()), events, station: it.station(), hiss: it.hiss(), spent };
+    return { frame: Float64Array.from(it.frame()), events, station: it.station(), hiss: listens ? it.hiss() : 0, spent };
   },
   perform(core, id, script) {
     truck(id).perform(script);

@@ -76,6 +76,7 @@ async function exercise(place, what, test) {
   };
 
   session.draw = () => {
+    session.listens = sound.on;
     if (sound.on) sound.follow(session);
     if (mine.done && !result) {
       result = new After(session, rulesOf);

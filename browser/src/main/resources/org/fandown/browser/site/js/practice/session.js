@@ -24,6 +24,8 @@ export class Session {
     this.station = 'front';
     /** How loud air escapes where one stands; 1 is just heard. */
     this.hiss = 0;
+    /** Whether anybody wants to hear it. */
+    this.listens = false;
     this.refused = '';
     this.pedal = 0;
     this.lap = 0;
@@ -93,7 +95,7 @@ export class Session {
     if (!this.running) return;
     const seconds = this.last ? Math.min(MOST_STEP, (now - this.last) / 1000) : 0;
     this.last = now;
-    const got = await ask('step', this.id, seconds, this.events.length);
+    const got = await ask('step', this.id, seconds, this.events.length, this.listens);
     if (!this.running) return;
     this.frame = got.frame;
     this.station = got.station;
