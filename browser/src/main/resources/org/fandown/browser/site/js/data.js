@@ -48,6 +48,7 @@ export function places() {
 /** Today, as the rules write a day. */
 export function today() {
   const now = new Date();
+  /** @param {number} n */
   const two = (n) => String(n).padStart(2, '0');
   return now.getFullYear() + '-' + two(now.getMonth() + 1) + '-' + two(now.getDate());
 }

@@ -25,8 +25,9 @@ function route() {
   return { page: PAGES.find((p) => p.path === path) ?? PAGES[0], rest };
 }
 
-/** @param {any} now */
+/** @param {typeof PAGES[number]} now */
 function drawHead(now) {
+  /** @param {typeof PAGES[number]} p */
   const link = (p) =>
     html`<a href=${'#/' + p.path} aria-current=${p === now ? 'page' : 'false'}>${p.title}</a>`;
   render(

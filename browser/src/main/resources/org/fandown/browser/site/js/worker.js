@@ -15,7 +15,7 @@ function truck(id) {
   return found;
 }
 
-/** What can be asked, beside the functions of the core itself. @type {Record<string, Function>} */
+/** What can be asked, beside the functions of the core itself. @type {Record<string, (core: any, ...args: any[]) => any>} */
 const own = {
   /** Makes the truck of a scenario: its number, and what its numbers mean. */
   open(core, scenario) {

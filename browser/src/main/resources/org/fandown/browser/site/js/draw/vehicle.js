@@ -16,13 +16,16 @@ const WHEEL = 84;
 export function plan(vehicle) {
   let y = 46;
   let number = 0;
+  /** @type {any[]} */
   const units = [];
+  /** @type {any[]} */
   const axles = [];
+  /** @type {any[]} */
   const couplings = [];
-  vehicle.units.forEach((unit, u) => {
+  vehicle.units.forEach((/** @type {any} */ unit, /** @type {number} */ u) => {
     const top = y;
     y += u === 0 ? CAB : 56;
-    unit.axles.forEach((axle) => {
+    unit.axles.forEach((/** @type {any} */ axle) => {
       number += 1;
       axles.push({ number, y, axle, steer: axle.position === 'steer' });
       y += AXLE;
@@ -46,7 +49,7 @@ export function vehicleDrawing(vehicle, what) {
   /** @param {string} place @param {string} title @param {any} inner */
   const target = (place, title, inner) =>
     svg`<g class=${what.at === place ? 'place here' : 'place'} role="button" tabindex="0" aria-label=${title} aria-pressed=${what.at === place}
-      @click=${() => what.choose(place)} @keydown=${(e) => (e.key === 'Enter' || e.key === ' ') && (e.preventDefault(), what.choose(place))}>${inner}</g>`;
+      @click=${() => what.choose(place)} @keydown=${(/** @type {KeyboardEvent} */ e) => (e.key === 'Enter' || e.key === ' ') && (e.preventDefault(), what.choose(place))}>${inner}</g>`;
   /** @param {any} a @param {'L' | 'R'} side */
   const wheel = (a, side) => {
     const id = a.number + side;

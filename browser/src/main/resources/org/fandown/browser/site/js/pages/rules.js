@@ -4,6 +4,7 @@ import { html, nothing, render } from '/lib/lit-html/lit-html.js';
 import { askJson } from '../engine.js';
 import { places, today, vehicles } from '../data.js';
 
+/** @type {Record<string, string>} */
 const PROVENANCE = {
   published: 'text read',
   'published-secondhand': 'second-hand',
@@ -11,11 +12,10 @@ const PROVENANCE = {
   'from-memory': 'from memory, not compared with its text',
 };
 
-
 /** @param {HTMLElement} place */
 export async function show(place) {
   const [allPlaces, allVehicles, checks] = await Promise.all([places(), vehicles(), askJson('checks')]);
-  const titles = new Map(checks.map((c) => [c.id, c]));
+  const titles = new Map(checks.map((/** @type {any} */ c) => [c.id, c]));
   const state = {
     place: localStorage.getItem('place') ?? 'CA-ON',
     against: '',
@@ -45,7 +45,7 @@ export async function show(place) {
   /** @param {'place' | 'against' | 'vehicle'} key @param {{value: string, text: string}[]} from @param {string} label */
   const choice = (key, from, label) =>
     html`<label>${label}
-      <select name=${key} @change=${(e) => { state[key] = e.target.value; if (key !== 'against') localStorage.setItem(key, state[key]); find(); }}>
+      <select name=${key} @change=${(/** @type {any} */ e) => { state[key] = e.target.value; if (key !== 'against') localStorage.setItem(key, state[key]); find(); }}>
         ${from.map((o) => html`<option value=${o.value} ?selected=${o.value === state[key]}>${o.text}</option>`)}
       </select></label>`;
 
@@ -65,7 +65,7 @@ export async function show(place) {
         <div class="row">
           ${choice('place', named, 'Place')} ${choice('vehicle', allVehicles.map((v) => ({ value: v.id, text: v.name })), 'Vehicle')}
           ${choice('against', [{ value: '', text: 'no other place' }, ...named], 'Beside')}
-          <label>Find<input type="search" .value=${state.words} @input=${(e) => { state.words = e.target.value; draw(); }} /></label>
+          <label>Find<input type="search" .value=${state.words} @input=${(/** @type {any} */ e) => { state.words = e.target.value; draw(); }} /></label>
           <button aria-pressed=${state.duties} @click=${() => { state.duties = !state.duties; draw(); }}>Duties and construction too</button>
         </div>
         ${state.trouble ? html`<p class="trouble" role="alert">${state.trouble}</p>` : ''}
@@ -91,6 +91,7 @@ function group(here, there, both) {
   return order.map((check) => {
     const a = here.filter((r) => r.check === check);
     const b = there.filter((r) => r.check === check);
+    /** @param {any[]} rules */
     const limits = (rules) => [...new Set(rules.map((r) => r.limit?.text ?? ''))].sort().join('|');
     return { check, here: a, there: b, differs: both && limits(a) !== limits(b) };
   });

@@ -41,6 +41,7 @@ export class After {
   draw(where) {
     const css = getComputedStyle(where);
     const past = this.session.past;
+    /** @param {string} name */
     const column = (name) => past.map((p) => p.frame[this.session.index.get(name) ?? 0]);
     const axis = { stroke: css.color, grid: { stroke: css.getPropertyValue('--line'), width: 0.5 } };
     const plot = new uPlot(
@@ -90,8 +91,8 @@ export function after(a) {
       ? html`<section class="sheet" aria-label="Marks">
           <p class=${'number ' + (m.passed ? 'good' : 'bad')}>${m.kept} of ${m.of}, ${m.passed ? 'passed' : 'not passed'}</p>
           <p>${m.critical ? 'A safety error fails the run whatever the marks.' : 'Needed: ' + m.needed + '.'} ${m['sheet-note'] ?? ''}</p>
-          ${m.items.filter((i) => i.feedback.length).map(item)}
-          <details><summary>In order</summary><ul>${m.items.filter((i) => !i.feedback.length).map((i) => html`<li class="good">${i.title}</li>`)}</ul></details>
+          ${m.items.filter((/** @type {any} */ i) => i.feedback.length).map(item)}
+          <details><summary>In order</summary><ul>${m.items.filter((/** @type {any} */ i) => !i.feedback.length).map((/** @type {any} */ i) => html`<li class="good">${i.title}</li>`)}</ul></details>
           <p class="faint">${m.care}</p>
         </section>`
       : a.trouble ? '' : html`<p class="wait">Being marked ...</p>`}
@@ -99,7 +100,7 @@ export function after(a) {
       <h2>Trace</h2>
       <div class="trace" ${ref((where) => a.stand(where))}></div>
       <label>Replay: ${clock(a.at)}
-        <input type="range" min="0" max=${Math.max(1, a.session.time).toFixed(0)} step="1" .value=${String(Math.round(a.at))} @input=${(e) => { a.at = Number(e.target.value); }} /></label>
+        <input type="range" min="0" max=${Math.max(1, a.session.time).toFixed(0)} step="1" .value=${String(Math.round(a.at))} @input=${(/** @type {any} */ e) => { a.at = Number(e.target.value); }} /></label>
       <p class="faint">${(a.session.events.findLast((e) => e.seconds <= a.at) ?? { text: '' }).text}</p>
     </section>
     ${dash(a.session.at(a.at))} ${inside(a.session.at(a.at))}`;
@@ -108,5 +109,5 @@ export function after(a) {
 /** @param {any} i */
 function item(i) {
   return html`<h3 class="bad">${i.title}: ${i.deducted ? '-' + i.deducted : 'noted'}${i.critical ? ' (safety)' : ''}</h3>
-    <ul>${i.feedback.map((f) => html`<li><b>${clock(f.seconds)}</b> ${f.happened} ${f.spoiled ?? ''} <b>Instead:</b> ${f.instead}</li>`)}</ul>`;
+    <ul>${i.feedback.map((/** @type {any} */ f) => html`<li><b>${clock(f.seconds)}</b> ${f.happened} ${f.spoiled ?? ''} <b>Instead:</b> ${f.instead}</li>`)}</ul>`;
 }

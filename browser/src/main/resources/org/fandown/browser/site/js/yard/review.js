@@ -18,11 +18,12 @@ export function reportFields(draft, redraw) {
   return html`<fieldset class="entry"><legend>For the report</legend>
     <div class="wheels">${ENTRIES.map(
       ([key, title]) =>
-        html`<label>${title}<input autocomplete="off" .value=${draft.data.report[key] ?? ''} @change=${(e) =>
-          draft.change((d) => { const text = e.target.value.trim(); if (text) d.report[key] = text; else delete d.report[key]; }).then(redraw, redraw)} /></label>`,
+        html`<label>${title}<input autocomplete="off" .value=${draft.data.report[key] ?? ''} @change=${(/** @type {any} */ e) =>
+          draft.change((/** @type {any} */ d) => { const text = e.target.value.trim(); if (text) d.report[key] = text; else delete d.report[key]; }).then(redraw, redraw)} /></label>`,
     )}</div></fieldset>`;
 }
 
+/** @type {Record<string, string[]>} */
 const WORDS = { 'fit-to-move': ['good', 'fit to move'], 'not-fit-to-move': ['bad', 'not fit to move'], 'not-proven': ['doubt', 'not proven'] };
 
 /** @param {any} judgement */
@@ -30,26 +31,29 @@ export function verdict(judgement) {
   const [style, words] = WORDS[judgement.verdict];
   return html`<section class="sheet verdict" aria-label="Verdict" aria-live="polite">
     <p class=${'number ' + style}>${words}</p>
-    <ul>${judgement.because.slice(0, 6).map((b) => html`<li>${b}</li>`)}</ul>
+    <ul>${judgement.because.slice(0, 6).map((/** @type {string} */ b) => html`<li>${b}</li>`)}</ul>
     ${judgement.because.length > 6 ? html`<p class="faint">and ${judgement.because.length - 6} more</p>` : ''}
   </section>`;
 }
 
+/** @type {Record<string, string>} */
 const STYLE = { met: 'good', 'not-met': 'bad', undetermined: 'doubt', spoiled: 'doubt', 'not-checked': 'doubt' };
 
 /** @param {any} judgement */
 export function findings(judgement) {
-  const shown = judgement.findings.filter((f) => f.status !== 'not-applicable');
+  const shown = judgement.findings.filter((/** @type {any} */ f) => f.status !== 'not-applicable');
   return html`<div class="table"><table class="stack">
     <thead><tr><th>Check</th><th>Found</th><th>Limit</th></tr></thead>
     <tbody>${shown.map(
-      (f) => html`<tr><td>${f.title}${f.wheel ? ' ' + f.wheel : ''}</td><td class=${STYLE[f.status]}>${f.status.replace('-', ' ')}${f.measured ? ': ' + f.measured.value + ' ' + f.measured.unit : ''}</td><td>${f.limit?.text ?? ''}<details><summary>Source</summary>${f.source ?? 'none'} (${f.provenance?.replace(/-/g, ' ')}, last checked ${f['last-checked']})</details></td></tr>`,
+      (/** @type {any} */ f) => html`<tr><td>${f.title}${f.wheel ? ' ' + f.wheel : ''}</td><td class=${STYLE[f.status]}>${f.status.replace('-', ' ')}${f.measured ? ': ' + f.measured.value + ' ' + f.measured.unit : ''}</td><td>${f.limit?.text ?? ''}<details><summary>Source</summary>${f.source ?? 'none'} (${f.provenance?.replace(/-/g, ' ')}, last checked ${f['last-checked']})</details></td></tr>`,
     )}</tbody></table></div>`;
 }
 
 /** A field one signs by finger or mouse. @param {{strokes: number[][]}} signature @param {() => void} redraw */
 export function signatureField(signature, redraw) {
+  /** @type {any} */
   let canvas;
+  /** @param {PointerEvent} e */
   const at = (e) => [Math.round(e.offsetX * (canvas.width / canvas.clientWidth)), Math.round(e.offsetY * (canvas.height / canvas.clientHeight))];
   const paint = () => {
     const pen = canvas.getContext('2d');
@@ -65,8 +69,8 @@ export function signatureField(signature, redraw) {
   };
   return html`<div class="sign">
     <canvas width="600" height="200" role="img" aria-label="Signature" ${ref((c) => { if (c) { canvas = c; paint(); } })}
-      @pointerdown=${(e) => { e.target.setPointerCapture(e.pointerId); signature.strokes.push(at(e)); paint(); }}
-      @pointermove=${(e) => { if (e.buttons) { signature.strokes[signature.strokes.length - 1]?.push(...at(e)); paint(); } }}
+      @pointerdown=${(/** @type {any} */ e) => { e.target.setPointerCapture(e.pointerId); signature.strokes.push(at(e)); paint(); }}
+      @pointermove=${(/** @type {PointerEvent} */ e) => { if (e.buttons) { signature.strokes[signature.strokes.length - 1]?.push(...at(e)); paint(); } }}
       @pointerup=${redraw}></canvas>
     <button type="button" @click=${() => { signature.strokes.length = 0; redraw(); }}>Clear</button>
   </div>`;

@@ -6,9 +6,10 @@ import { inPsi } from './draft.js';
 /** @param {string} key applied | free @param {string[]} wheels @param {import('./draft.js').Draft} draft @param {() => void} redraw */
 export function strokes(key, wheels, draft, redraw) {
   const unit = inPsi(draft.data.place) ? 'in' : 'mm';
+  /** @param {string} wheel @returns {(e: any) => Promise<void>} */
   const set = (wheel) => (e) =>
     draft
-      .change((d) => {
+      .change((/** @type {any} */ d) => {
         const text = e.target.value.trim();
         const at = (d.wheels[wheel] ??= {});
         if (text) at[key] = /[a-z"]$/.test(text) ? text : text + ' ' + unit;
@@ -28,11 +29,12 @@ const words = (id) => id.replace(/-/g, ' ');
 /** The parts: in order, or what is wrong with each. @param {string[]} parts @param {import('./draft.js').Draft} draft @param {() => void} redraw */
 export function partList(parts, draft, redraw) {
   const d = draft.data;
+  /** @param {(x: any) => void} how */
   const change = (how) => draft.change(how).then(redraw, redraw);
   return html`<fieldset class="entry"><legend>Parts</legend>
-    <p><button type="button" aria-pressed=${d.othersSeen} @click=${() => change((x) => { x.othersSeen = !x.othersSeen; })}>All others looked at and in order</button></p>
+    <p><button type="button" aria-pressed=${d.othersSeen} @click=${() => change((/** @type {any} */ x) => { x.othersSeen = !x.othersSeen; })}>All others looked at and in order</button></p>
     <label>Something is wrong with
-      <select @change=${(e) => { const part = e.target.value; e.target.value = ''; if (part) change((x) => { x.parts[part] ??= { condition: 'defect', severity: 'minor' }; }); }}>
+      <select @change=${(/** @type {any} */ e) => { const part = e.target.value; e.target.value = ''; if (part) change((/** @type {any} */ x) => { x.parts[part] ??= { condition: 'defect', severity: 'minor' }; }); }}>
         <option value="">choose a part</option>
         ${parts.filter((p) => !d.parts[p]).map((p) => html`<option value=${p}>${words(p)}</option>`)}
       </select></label>
@@ -42,7 +44,8 @@ export function partList(parts, draft, redraw) {
 
 /** @param {string} part @param {any} said @param {import('./draft.js').Draft} draft @param {(how: (x: any) => void) => Promise<void>} change */
 function defect(part, said, draft, change) {
-  const set = (key) => (e) => change((x) => { x.parts[part] = { ...x.parts[part], [key]: key === 'condition' ? kebab(e.target.value) : e.target.value }; });
+  /** @param {string} key @returns {(e: any) => Promise<void>} */
+  const set = (key) => (e) => change((/** @type {any} */ x) => { x.parts[part] = { ...x.parts[part], [key]: key === 'condition' ? kebab(e.target.value) : e.target.value }; });
   return html`<fieldset class="entry"><legend>${words(part)}</legend>
     <div class="row">
       <label>Condition <input .value=${words(said.condition)} @change=${set('condition')} /></label>
@@ -50,10 +53,10 @@ function defect(part, said, draft, change) {
     </div>
     <label>Note <input .value=${said.note ?? ''} @change=${set('note')} /></label>
     <div class="row">
-      <label class="button">Photo<input class="hidden" type="file" accept="image/*" capture="environment" @change=${(e) => photo(e.target.files[0], part, draft).then(() => change(() => {}))} /></label>
-      <button type="button" @click=${() => change((x) => { delete x.parts[part]; })}>Not wrong after all</button>
+      <label class="button">Photo<input class="hidden" type="file" accept="image/*" capture="environment" @change=${(/** @type {any} */ e) => photo(e.target.files[0], part, draft).then(() => change(() => {}))} /></label>
+      <button type="button" @click=${() => change((/** @type {any} */ x) => { delete x.parts[part]; })}>Not wrong after all</button>
     </div>
-    <div class="row">${draft.data.photos.filter((p) => p.of === part).map((p) => html`<img class="photo" src=${'data:image/jpeg;base64,' + p.data} alt=${'Photo of ' + words(part)} />`)}</div>
+    <div class="row">${draft.data.photos.filter((/** @type {any} */ p) => p.of === part).map((/** @type {any} */ p) => html`<img class="photo" src=${'data:image/jpeg;base64,' + p.data} alt=${'Photo of ' + words(part)} />`)}</div>
   </fieldset>`;
 }
 
@@ -72,5 +75,5 @@ async function photo(file, of, draft) {
   canvas.height = Math.round(picture.height * by);
   canvas.getContext('2d')?.drawImage(picture, 0, 0, canvas.width, canvas.height);
   const data = canvas.toDataURL('image/jpeg', 0.8).split(',')[1];
-  await draft.change((d) => { d.photos.push({ of, type: 'image/jpeg', data }); }, false);
+  await draft.change((/** @type {any} */ d) => { d.photos.push({ of, type: 'image/jpeg', data }); }, false);
 }
