@@ -42,7 +42,7 @@ import org.teavm.jso.JSExportClasses;
  * docs/formats.md. What cannot be used raises an error whose message says what is wrong, what is
  * allowed and what to do.
  */
-@JSExportClasses(Truck.class)
+@JSExportClasses({Truck.class, Log.class})
 public final class Bridge {
     private static final PlaceShelf PLACES = new PlaceShelf();
 

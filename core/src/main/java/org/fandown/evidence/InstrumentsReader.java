@@ -2,6 +2,7 @@ package org.fandown.evidence;
 
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Optional;
 import org.fandown.document.Fields;
 import org.fandown.units.Dimension;
 import org.fandown.units.Quantity;
@@ -10,6 +11,11 @@ import org.fandown.units.Unit;
 /** Reads how finely each instrument was read. */
 final class InstrumentsReader {
     private InstrumentsReader() {}
+
+    /** Those of one reading, empty if it names none. */
+    static Optional<Instruments> own(Fields fields) {
+        return fields.has("instruments") ? Optional.of(read(fields)) : Optional.empty();
+    }
 
     static Instruments read(Fields fields) {
         if (!fields.has("instruments")) {

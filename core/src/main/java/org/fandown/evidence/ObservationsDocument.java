@@ -2,7 +2,6 @@ package org.fandown.evidence;
 
 import java.util.List;
 import java.util.Map;
-import org.fandown.check.Check;
 import org.fandown.check.CheckKind;
 import org.fandown.check.Circumstance;
 import org.fandown.check.Component;
@@ -10,13 +9,25 @@ import org.fandown.document.MapNode;
 import org.fandown.document.Tree;
 import org.fandown.units.Dimension;
 import org.fandown.units.Quantity;
+import org.jspecify.annotations.Nullable;
 
 /** Writes what a person observed, in the keys of an inspection. */
-final class ObservationsDocument {
+public final class ObservationsDocument {
     private ObservationsDocument() {}
 
-    static MapNode of(Observations observations) {
-        Tree.MapBuilder map = Tree.map();
+    /**
+     * Writes observations so that an inspection with these keys is read back to equal ones.
+     *
+     * @param observations the observations
+     * @return a map of those of the keys {@code readings}, {@code wheels} and {@code parts} that
+     *     hold something
+     */
+    public static MapNode of(Observations observations) {
+        return add(Tree.map(), observations).build();
+    }
+
+    /** Adds the same keys to a map that holds others. */
+    public static Tree.MapBuilder add(Tree.MapBuilder map, Observations observations) {
         if (!observations.readings().isEmpty()) {
             Tree.MapBuilder readings = Tree.map();
             observations
@@ -34,13 +45,13 @@ final class ObservationsDocument {
         if (!observations.parts().isEmpty() || observations.allOtherPartsSeen()) {
             map.put("parts", parts(observations));
         }
-        return map.build();
+        return map;
     }
 
     private static Tree.MapBuilder reading(Reading reading) {
         Tree.MapBuilder map = Tree.map();
         if (reading instanceof Reading.Value value) {
-            map.put(key(value.check()), figures(value.values()));
+            map.put(ReadingReader.key(value.check()), figures(value.values()));
             value.to().ifPresent(to -> map.put("to", text(to)));
         } else if (reading instanceof Reading.Span span) {
             span(map, span);
@@ -49,24 +60,38 @@ final class ObservationsDocument {
         } else if (reading instanceof Reading.Answer answer) {
             map.put("answer", answer.yes());
         } else {
-            throw new IllegalArgumentException("An estimate is not written down by hand.");
+            estimate(map, (Reading.Estimate) reading);
         }
+        reading.by().ifPresent(by -> map.put("instruments", instruments(by)));
         circumstances(map, reading.at());
         return reading.note().isEmpty() ? map : map.put("note", reading.note());
-    }
-
-    /** The key of a figure, as the reader of readings names it. */
-    private static String key(Check check) {
-        Dimension dimension = check.dimension().orElseThrow();
-        return dimension == Dimension.GAUGE_PRESSURE
-                ? "gauge"
-                : dimension == Dimension.TIME ? "time" : "value";
     }
 
     private static Tree.ListBuilder figures(List<Quantity> values) {
         Tree.ListBuilder list = Tree.list();
         values.forEach(value -> list.add(text(value)));
         return list;
+    }
+
+    private static void estimate(Tree.MapBuilder map, Reading.Estimate estimate) {
+        boolean loss = estimate.over().isPresent();
+        map.put(loss ? "loss" : ReadingReader.key(estimate.check()), text(estimate.value()));
+        map.put("within", text(estimate.within()));
+        estimate.over().ifPresent(time -> map.put("time", text(time)));
+    }
+
+    /** The steps of what reads needles over time. */
+    private static Tree.MapBuilder instruments(Instruments by) {
+        Tree.MapBuilder map = Tree.map();
+        put(map, "gauge", by.steps().get(Dimension.GAUGE_PRESSURE));
+        put(map, "clock", by.steps().get(Dimension.TIME));
+        return map;
+    }
+
+    private static void put(Tree.MapBuilder map, String key, @Nullable Quantity step) {
+        if (step != null) {
+            map.put(key, text(step));
+        }
     }
 
     /** A loss of which only the difference was noted is the one span without a start. */

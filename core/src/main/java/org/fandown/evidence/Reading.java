@@ -17,6 +17,11 @@ public sealed interface Reading {
     /** What the person wrote beside it, empty if nothing. */
     String note();
 
+    /** How finely this one was read, empty if as everything else of the inspection. */
+    default Optional<Instruments> by() {
+        return Optional.empty();
+    }
+
     /**
      * One quantity, read on one or more gauges.
      *
@@ -46,9 +51,20 @@ public sealed interface Reading {
      * @param samples at least two, in rising time, all in the same units
      * @param at what held
      * @param note what was written beside it
+     * @param by how finely it was read, empty if as everything else
      */
-    record Span(Check check, List<Sample> samples, Circumstances at, String note)
+    record Span(
+            Check check,
+            List<Sample> samples,
+            Circumstances at,
+            String note,
+            Optional<Instruments> by)
             implements Reading {
+        /** A span that was read as everything else. */
+        public Span(Check check, List<Sample> samples, Circumstances at, String note) {
+            this(check, samples, at, note, Optional.empty());
+        }
+
         /**
          * Copies and checks the list.
          *
@@ -119,8 +135,15 @@ public sealed interface Reading {
      * @param after gauge pressure after, in the same unit
      * @param at what held, with the number of applications
      * @param note what was written beside it
+     * @param by how finely it was read, empty if as everything else
      */
-    record Reserve(Check check, Quantity before, Quantity after, Circumstances at, String note)
+    record Reserve(
+            Check check,
+            Quantity before,
+            Quantity after,
+            Circumstances at,
+            String note,
+            Optional<Instruments> by)
             implements Reading {}
 
     /**

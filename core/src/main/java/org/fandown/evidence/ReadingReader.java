@@ -18,6 +18,11 @@ final class ReadingReader {
         Fields fields = readings.fields(key);
         Circumstances at = CircumstancesReader.read(fields).orElse(general);
         String note = fields.optionalText("note").orElse("");
+        if (fields.has("within")) {
+            Reading estimate = EstimateReader.read(fields, check, at, note);
+            fields.end();
+            return estimate;
+        }
         Reading reading =
                 switch (check.kind()) {
                     case VALUE -> value(fields, check, at, note);
@@ -50,17 +55,21 @@ final class ReadingReader {
     }
 
     private static Reading value(Fields fields, Check check, Circumstances at, String note) {
-        Dimension dimension = check.dimension().orElseThrow();
-        String key =
-                dimension == Dimension.GAUGE_PRESSURE
-                        ? "gauge"
-                        : dimension == Dimension.TIME ? "time" : "value";
+        String key = key(check);
         List<Quantity> values = needles(fields, key, check);
         Optional<Quantity> to =
                 fields.has("to")
                         ? Optional.of(Plausible.GAUGE.read(fields, "to"))
                         : Optional.empty();
         return new Reading.Value(check, values, to, at, note);
+    }
+
+    /** The key of the single figure of a check. */
+    static String key(Check check) {
+        Dimension dimension = check.dimension().orElseThrow();
+        return dimension == Dimension.GAUGE_PRESSURE
+                ? "gauge"
+                : dimension == Dimension.TIME ? "time" : "value";
     }
 
     /** One figure, or one for each gauge that was read. */
@@ -101,6 +110,6 @@ final class ReadingReader {
                     "at most " + before,
                     "swap the two, or make the test again with the engine off");
         }
-        return new Reading.Reserve(check, before, after, at, note);
+        return new Reading.Reserve(check, before, after, at, note, InstrumentsReader.own(fields));
     }
 }

@@ -2,6 +2,7 @@ package org.fandown.evidence;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.fandown.check.Check;
 import org.fandown.check.CheckKind;
 import org.fandown.check.Circumstance;
@@ -26,6 +27,7 @@ final class SpanReader {
     private final String note;
     private final boolean builds;
     private final Plausible clock;
+    private final Optional<Instruments> by;
 
     SpanReader(Fields fields, Check check, Circumstances at, String note) {
         this.fields = fields;
@@ -34,6 +36,7 @@ final class SpanReader {
         this.note = note;
         this.builds = check.kind() == CheckKind.BUILD_UP;
         this.clock = builds ? Plausible.TIMED : Plausible.WATCHED;
+        this.by = InstrumentsReader.own(fields);
     }
 
     Reading read() {
@@ -54,7 +57,7 @@ final class SpanReader {
                 List.of(
                         new Sample(Quantity.of(0, time.unit()), loss),
                         new Sample(time, Quantity.of(0, loss.unit())));
-        return new Reading.Span(check, samples, at.with(Circumstance.HELD_FOR, time), note);
+        return new Reading.Span(check, samples, at.with(Circumstance.HELD_FOR, time), note, by);
     }
 
     private Reading ends(String from, String to) {
@@ -113,7 +116,8 @@ final class SpanReader {
                 check,
                 samples,
                 builds ? noted : noted.with(Circumstance.START_PRESSURE, samples.get(0).pressure()),
-                note);
+                note,
+                by);
     }
 
     private static void requireOrder(Fields point, List<Sample> before, Sample sample) {

@@ -34,28 +34,28 @@ final class AirLossJudge {
         double time = span.last().time().valueIn(clock) - span.first().time().valueIn(clock);
         double lost =
                 (span.first().pressure().value() - span.last().pressure().value()) * window / time;
-        double ofNeedle =
-                Uncertainty.expanded(2, before.inspection().instruments().step(unit))
-                        * window
-                        / time;
+        double ofNeedle = Uncertainty.expanded(2, before.step(span, unit)) * window / time;
         return new Measurement(
-                lost, unit, Uncertainty.combine(ofNeedle, ofClock(before, clock, lost, time)));
+                lost,
+                unit,
+                Uncertainty.combine(ofNeedle, ofClock(before, span, clock, lost, time)));
     }
 
     private static Measurement line(Case before, Reading.Span span, Unit clock, double window) {
         Unit unit = span.first().pressure().unit();
         StraightLine line = StraightLine.through(span.samples(), clock);
         double lost = -line.slope() * window;
-        double ofNeedle = line.uncertainty(before.inspection().instruments().step(unit)) * window;
+        double ofNeedle = line.uncertainty(before.step(span, unit)) * window;
         return new Measurement(
                 lost,
                 unit,
-                Uncertainty.combine(ofNeedle, ofClock(before, clock, lost, line.time())));
+                Uncertainty.combine(ofNeedle, ofClock(before, span, clock, lost, line.time())));
     }
 
     /** What the two ends of the time, each read to a step of the clock, add to the doubt. */
-    private static double ofClock(Case before, Unit clock, double lost, double time) {
-        return lost * Uncertainty.expanded(2, before.inspection().instruments().step(clock)) / time;
+    private static double ofClock(
+            Case before, Reading.Span span, Unit clock, double lost, double time) {
+        return lost * Uncertainty.expanded(2, before.step(span, clock)) / time;
     }
 
     private static Finding rose(Ruling ruling, Measurement loss) {

@@ -72,12 +72,9 @@ final class BuildUpJudge {
 
     /** Two clock readings, and two needle readings turned into time by the rate of climb. */
     private static double doubt(Case before, Reading.Span span, double time, double rise) {
-        double ofClock =
-                Uncertainty.expanded(
-                        2, before.inspection().instruments().step(span.first().time().unit()));
+        double ofClock = Uncertainty.expanded(2, before.step(span, span.first().time().unit()));
         double ofNeedle =
-                Uncertainty.expanded(
-                        2, before.inspection().instruments().step(span.first().pressure().unit()));
+                Uncertainty.expanded(2, before.step(span, span.first().pressure().unit()));
         return Uncertainty.combine(ofClock, ofNeedle * time / rise);
     }
 
@@ -115,10 +112,7 @@ final class BuildUpJudge {
     private static Finding wider(Case before, Ruling ruling, Reading.Span span, Unit clock) {
         double time = span.last().time().valueIn(clock) - span.first().time().valueIn(clock);
         Measurement atMost =
-                new Measurement(
-                        time,
-                        clock,
-                        Uncertainty.expanded(2, before.inspection().instruments().step(clock)));
+                new Measurement(time, clock, Uncertainty.expanded(2, before.step(span, clock)));
         Finding finding = NumericJudge.compare(ruling, atMost, Bounds.in(before, clock, span.at()));
         boolean atMostOnly = ((Limit.Numeric) ruling.limit()).edges().lower().isEmpty();
         if (finding.status() == Status.MET && atMostOnly) {

@@ -35,6 +35,11 @@ record Case(Inspection inspection, RulesInForce rules, Groundwork groundwork) {
         return Uncertainty.expanded(1, inspection.instruments().step(unit));
     }
 
+    /** The smallest step in which a reading was read, in the unit. */
+    double step(Reading reading, Unit unit) {
+        return reading.by().orElse(inspection.instruments()).step(unit);
+    }
+
     /**
      * Another check's single value with its uncertainty, in the unit; the lowest where several
      * gauges were read.

@@ -146,7 +146,7 @@ final class ReadingJudge {
                 new Measurement(
                         reserve.after().value(),
                         reserve.after().unit(),
-                        before.ofOneReading(reserve.after().unit()));
+                        Uncertainty.expanded(1, before.step(reserve, reserve.after().unit())));
         return NumericJudge.compare(
                 ruling, after, Bounds.withBefore(before, reserve.before(), reserve.at()));
     }

@@ -51,11 +51,13 @@ public final class Curve {
         return count;
     }
 
-    double time(int index) {
+    /** Returns the time of a value, s. */
+    public double time(int index) {
         return times[index];
     }
 
-    double value(int index) {
+    /** Returns a value. */
+    public double value(int index) {
         return values[index];
     }
 

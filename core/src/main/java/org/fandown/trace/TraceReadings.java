@@ -8,9 +8,12 @@ import java.util.Optional;
 import org.fandown.check.Check;
 import org.fandown.check.Circumstance;
 import org.fandown.evidence.Circumstances;
+import org.fandown.evidence.Instruments;
 import org.fandown.evidence.Reading;
 import org.fandown.evidence.Sample;
 import org.fandown.trace.Recognised.Point;
+import org.fandown.units.Dimension;
+import org.fandown.units.Num;
 import org.fandown.units.Quantity;
 import org.fandown.units.Unit;
 
@@ -22,6 +25,9 @@ import org.fandown.units.Unit;
  */
 public final class TraceReadings {
     private static final double COVERAGE = 2;
+
+    /** Decimals to which a reading is written down. */
+    private static final int WRITTEN = 6;
 
     /** A circuit that loses less than this while the supply reservoir empties is held, psi. */
     private static final double HELD = 5;
@@ -41,6 +47,72 @@ public final class TraceReadings {
     /** Returns the readings, by check. */
     public Map<Check, Reading> readings() {
         return Collections.unmodifiableMap(readings);
+    }
+
+    /**
+     * Returns the readings as somebody would write them down beside others: each says how finely it
+     * was read, and is timed from its own beginning.
+     *
+     * @param by the steps of the trace
+     */
+    public Map<Check, Reading> readings(Instruments by) {
+        Map<Check, Reading> all = new EnumMap<>(Check.class);
+        Instruments steps = written(by);
+        readings.forEach((check, reading) -> all.put(check, with(steps, reading)));
+        return all;
+    }
+
+    private static Reading with(Instruments by, Reading reading) {
+        if (reading instanceof Reading.Span span) {
+            return new Reading.Span(
+                    span.check(), fromZero(span), span.at(), span.note(), Optional.of(by));
+        }
+        if (reading instanceof Reading.Reserve reserve) {
+            return new Reading.Reserve(
+                    reserve.check(),
+                    written(reserve.before()),
+                    written(reserve.after()),
+                    written(reserve.at()),
+                    reserve.note(),
+                    Optional.of(by));
+        }
+        return reading instanceof Reading.Estimate estimate
+                ? new Reading.Estimate(
+                        estimate.check(),
+                        written(estimate.value()),
+                        written(estimate.within()),
+                        estimate.over(),
+                        written(estimate.at()),
+                        estimate.note())
+                : reading;
+    }
+
+    private static List<Sample> fromZero(Reading.Span span) {
+        Quantity first = span.first().time();
+        return span.samples().stream()
+                .map(s -> new Sample(written(later(first, s.time())), written(s.pressure())))
+                .toList();
+    }
+
+    private static Quantity later(Quantity first, Quantity time) {
+        return Quantity.of(time.value() - first.value(), time.unit());
+    }
+
+    private static Instruments written(Instruments by) {
+        Map<Dimension, Quantity> steps = new EnumMap<>(Dimension.class);
+        by.steps().forEach((dimension, step) -> steps.put(dimension, written(step)));
+        return new Instruments(steps);
+    }
+
+    private static Circumstances written(Circumstances at) {
+        Map<Circumstance, Quantity> quantities = new EnumMap<>(Circumstance.class);
+        at.quantities().forEach((what, quantity) -> quantities.put(what, written(quantity)));
+        return new Circumstances(at.states(), quantities);
+    }
+
+    /** Far finer than any gauge, and no longer than what is read back. */
+    private static Quantity written(Quantity quantity) {
+        return Quantity.of(Num.roundTo(quantity.value(), WRITTEN), quantity.unit());
     }
 
     /** Returns what each reading was taken from. */
@@ -177,7 +249,8 @@ public final class TraceReadings {
                         psi(points.get(0).psi()),
                         psi(points.get(points.size() - 1).psi()),
                         at,
-                        note(found));
+                        note(found),
+                        Optional.empty());
         put(Check.RESERVOIR_RESERVE, found, reading);
     }
 

@@ -16,6 +16,8 @@ import org.fandown.trace.LogReader;
 import org.fandown.trace.LossAdvice;
 import org.fandown.trace.MarkWord;
 import org.fandown.trace.Recognised;
+import org.fandown.trace.RecognisedWords;
+import org.fandown.trace.TraceDocument;
 import org.fandown.trace.TraceLog;
 import org.fandown.trace.TraceNote;
 import org.fandown.trace.TraceReadings;
@@ -157,7 +159,7 @@ final class LiveRun {
                 "recognised",
                 log.seconds(),
                 text.toString(),
-                map -> statuses(map.put("found", TraceJson.one(found)), findings));
+                map -> statuses(map.put("found", TraceDocument.one(found)), findings));
         judgement.ifPresent(judged -> missing(judged, readings));
     }
 

@@ -3,6 +3,7 @@ package org.fandown.app.cli;
 import org.fandown.document.Names;
 import org.fandown.document.Tree;
 import org.fandown.trace.LossAdvice;
+import org.fandown.trace.RecognisedWords;
 import org.fandown.trace.SequentialTest;
 import org.fandown.units.Decimals;
 

@@ -8,6 +8,7 @@ import org.fandown.trace.Channel;
 import org.fandown.trace.Recognised;
 import org.fandown.trace.Recognised.Kind;
 import org.fandown.trace.Recognised.Point;
+import org.fandown.trace.RecognisedWords;
 import org.fandown.units.Decimals;
 
 /** What was measured in a trace, as names and figures for a picture or a table. */

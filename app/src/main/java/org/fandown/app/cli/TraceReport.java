@@ -24,6 +24,7 @@ import org.fandown.trace.Channel;
 import org.fandown.trace.LossAdvice;
 import org.fandown.trace.OperatorMark;
 import org.fandown.trace.Recognised;
+import org.fandown.trace.TraceDocument;
 import org.fandown.trace.TraceLog;
 import org.fandown.trace.TraceNote;
 import org.fandown.trace.TraceReadings;
@@ -50,7 +51,7 @@ final class TraceReport {
         this.pictures = pictures;
         this.readings = readings;
         this.judgement = judgement;
-        inOrder = TraceText.inOrder(log);
+        inOrder = TraceDocument.inOrder(log);
     }
 
     /**

@@ -11,6 +11,8 @@ import org.fandown.plot.TraceChart;
 import org.fandown.plot.TraceView;
 import org.fandown.record.PracticeNotice;
 import org.fandown.trace.Recognised;
+import org.fandown.trace.RecognisedWords;
+import org.fandown.trace.TraceDocument;
 import org.fandown.trace.TraceLog;
 import org.fandown.trace.TraceNote;
 
@@ -22,7 +24,7 @@ final class TraceSheet {
     private TraceSheet() {}
 
     static Drawing of(TraceLog log, String name, TracePictures pictures) {
-        List<Recognised> inOrder = TraceText.inOrder(log);
+        List<Recognised> inOrder = TraceDocument.inOrder(log);
         Stack stack = new Stack("Trace " + name, ChartSize.SCREEN);
         if (log.isSimulated()) {
             stack.strong(PracticeNotice.TEXT);

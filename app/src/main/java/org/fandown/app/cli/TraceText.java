@@ -1,6 +1,5 @@
 package org.fandown.app.cli;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -9,6 +8,8 @@ import org.fandown.plot.ClockText;
 import org.fandown.trace.Channel;
 import org.fandown.trace.LossAdvice;
 import org.fandown.trace.Recognised;
+import org.fandown.trace.RecognisedWords;
+import org.fandown.trace.TraceDocument;
 import org.fandown.trace.TraceLog;
 import org.fandown.trace.VehicleNumber;
 
@@ -67,18 +68,11 @@ final class TraceText {
                             + " driving.");
             return;
         }
-        for (Recognised found : inOrder(log)) {
+        for (Recognised found : TraceDocument.inOrder(log)) {
             String when =
                     ClockText.tenths(found.from()) + " to " + ClockText.tenths(found.to()) + "  ";
             screen.hanging("  " + when, RecognisedWords.text(found));
         }
-    }
-
-    /** What was recognised, by when it began. */
-    static List<Recognised> inOrder(TraceLog log) {
-        return log.recognised().stream()
-                .sorted(Comparator.comparingDouble(Recognised::from))
-                .toList();
     }
 
     /** Prints what is known of each air-loss test, and when it was. */

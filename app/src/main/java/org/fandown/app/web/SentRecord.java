@@ -70,6 +70,7 @@ record SentRecord(RecordHead head, String content) {
                                                 "take one of these places"));
         fields.optionalNode("signature");
         fields.optionalNode("photos");
+        fields.optionalNode("log");
         fields.end();
         RecordHead head =
                 new RecordHead(

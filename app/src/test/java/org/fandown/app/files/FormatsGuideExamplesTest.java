@@ -73,7 +73,7 @@ class FormatsGuideExamplesTest {
                                                 EXAMPLES.resolve("vehicles").resolve(name)))
                         .read(DocumentText.yaml("formats.md", inspection));
 
-        assertThat(read.readings()).hasSize(11);
+        assertThat(read.readings()).hasSize(12);
         Set<CheckKind> kinds = EnumSet.noneOf(CheckKind.class);
         read.readings().keySet().forEach(check -> kinds.add(check.kind()));
         assertThat(kinds)

@@ -15,6 +15,33 @@ function truck(id) {
   return found;
 }
 
+/** Logs are read in pieces of so many bytes, and travel with a record up to so many, packed. */
+const PIECE = 1 << 18;
+const MOST_PACKED = 6 * 1024 * 1024;
+
+/** @param {ArrayBuffer} bytes */
+async function packed(bytes) {
+  const stream = new Blob([bytes]).stream().pipeThrough(new CompressionStream('gzip'));
+  const small = new Uint8Array(await new Response(stream).arrayBuffer());
+  return small.length <= MOST_PACKED ? base64(small) : undefined;
+}
+
+/** @param {Uint8Array} bytes */
+function base64(bytes) {
+  let text = '';
+  for (let i = 0; i < bytes.length; i += 0x8000) text += String.fromCharCode(...bytes.subarray(i, i + 0x8000));
+  return btoa(text);
+}
+
+/** Reads a pressure log as the command line does. @param {any} core @param {string} name @param {ArrayBuffer} bytes */
+function read(core, name, bytes) {
+  const log = new core.Log(name);
+  for (let at = 0; at < bytes.byteLength; at += PIECE) log.accept(new Int8Array(bytes, at, Math.min(PIECE, bytes.byteLength - at)));
+  const shown = JSON.parse(log.finish());
+  const curves = JSON.parse(log.channels()).map((c) => ({ ...c, points: Float64Array.from(log.curve(c.id)) }));
+  return { ...shown, readings: shown.readings ?? {}, curves };
+}
+
 /** What can be asked, beside the functions of the core itself. @type {Record<string, (core: any, ...args: any[]) => any>} */
 const own = {
   /** Makes the truck of a scenario: its number, and what its numbers mean. */
@@ -23,6 +50,20 @@ const own = {
     const id = next++;
     trucks.set(id, made);
     return { id, names: JSON.parse(made.names()) };
+  },
+  /** What a log shows, its curves, and the log itself as it travels. @param {any} core @param {File} file */
+  async readLog(core, file) {
+    const bytes = await file.arrayBuffer();
+    const shown = read(core, file.name, bytes);
+    const digest = new Uint8Array(await crypto.subtle.digest('SHA-256', bytes));
+    const sha256 = [...digest].map((b) => b.toString(16).padStart(2, '0')).join('');
+    return { name: file.name, bytes: bytes.byteLength, sha256, packed: await packed(bytes), ...shown };
+  },
+  /** The curves of a log that travelled. @param {any} core @param {string} name @param {string} content */
+  async unpackLog(core, name, content) {
+    const small = Uint8Array.from(atob(content), (c) => c.charCodeAt(0));
+    const stream = new Blob([small]).stream().pipeThrough(new DecompressionStream('gzip'));
+    return read(core, name, await new Response(stream).arrayBuffer());
   },
   close(core, id) {
     trucks.delete(id);
@@ -58,7 +99,7 @@ addEventListener('message', async ({ data }) => {
   try {
     const core = await ready;
     const does = own[name];
-    const value = does ? does(core, ...args) : core[name](...args);
+    const value = does ? await does(core, ...args) : core[name](...args);
     postMessage({ number, value });
   } catch (e) {
     postMessage({ number, error: e instanceof Error ? e.message : String(e) });

@@ -1,10 +1,13 @@
 // @ts-check
 /** Records: those of this device and those the server keeps; found by any word, opened, printed. */
 import { html, render } from '/lib/lit-html/lit-html.js';
-import { askJson } from '../engine.js';
+import { ref } from '/lib/lit-html/directives/ref.js';
+import { ask, askJson } from '../engine.js';
 import { places } from '../data.js';
 import { all, get } from '../kept.js';
 import { onSync, sync } from '../sync.js';
+import { recognised } from '../yard/log.js';
+import { TraceChart } from '../yard/trace.js';
 import { findings, verdict } from '../yard/review.js';
 
 const STATES = { here: 'on this device, not yet sent', there: 'kept by the server', refused: 'refused by the server' };
@@ -67,6 +70,7 @@ async function open(place, id) {
   const judgement = await askJson('judge', JSON.stringify(record.inspection));
   const blob = new Blob([JSON.stringify(record, null, 2)], { type: 'application/json' });
   const file = URL.createObjectURL(blob);
+  const chart = record.log?.packed && new TraceChart((await ask('unpackLog', record.log.name, record.log.packed)).curves, record.log.trace.recognised);
   const redraw = async () => {
     const now = await get('records', id);
     const state = now?.state ?? 'there';
@@ -79,6 +83,7 @@ async function open(place, id) {
           <a class="button" href=${file} download=${'inspection-' + id + '.json'}>JSON</a>
           <a class="button" href="#/records">All records</a>
         </div>
+        ${record.log ? logOf(record.log, chart) : ''}
         <h2>Findings</h2>
         ${findings(judgement)}`,
       place,
@@ -90,6 +95,14 @@ async function open(place, id) {
     stop();
     URL.revokeObjectURL(file);
   };
+}
+
+/** A log that was attached. @param {any} log @param {TraceChart | undefined} chart */
+function logOf(log, chart) {
+  return html`<section class="sheet" aria-label="Log"><h2>Log ${log.name}</h2>
+    <p>${log.bytes} bytes, SHA-256 <code>${log.sha256}</code>.${chart ? '' : ' The log was too long to travel with the record; what was read from it did.'}</p>
+    ${chart ? html`<div class="trace" role="img" aria-label="Pressures over time, with what was recognised" ${ref((where) => chart.stand(where))}></div>` : ''}
+    ${recognised(log.trace)}</section>`;
 }
 
 /** @param {string} id */

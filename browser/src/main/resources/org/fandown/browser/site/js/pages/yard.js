@@ -1,13 +1,15 @@
 // @ts-check
 /** A real inspection: begin or go on, one step on the screen, then review and sign. */
 import { html, render } from '/lib/lit-html/lit-html.js';
-import { ask, askJson } from '../engine.js';
-import { places, today, vehicles } from '../data.js';
-import { all, askToStay, get, remove } from '../kept.js';
+import { askJson } from '../engine.js';
+import { places, today } from '../data.js';
+import { get, onOthers } from '../kept.js';
 import { sync } from '../sync.js';
+import { choose } from '../yard/choose.js';
 import { Draft } from '../yard/draft.js';
 import { entry, isEntered } from '../yard/entry.js';
 import { strokes, partList } from '../yard/wheels.js';
+import { fromLog, LogWork, logPart } from '../yard/log.js';
 import { findings, reportFields, signatureField, verdict } from '../yard/review.js';
 
 /** @param {HTMLElement} place @param {string[]} rest */
@@ -17,47 +19,6 @@ export async function show(place, rest) {
     if (kept) return inspection(place, new Draft(kept));
   }
   return choose(place);
-}
-
-/** @param {HTMLElement} place */
-async function choose(place) {
-  const [allPlaces, allVehicles, drafts] = await Promise.all([places(), vehicles(), all('drafts')]);
-  const state = { place: localStorage.getItem('place') ?? 'CA-ON', vehicle: localStorage.getItem('vehicle') ?? allVehicles[0].id, trouble: '' };
-  const begin = async () => {
-    try {
-      const vehicle = allVehicles.find((v) => v.id === state.vehicle) ?? allVehicles[0];
-      const draft = Draft.begin(state.place, vehicle.vehicle);
-      await draft.keep();
-      localStorage.setItem('place', state.place);
-      localStorage.setItem('vehicle', state.vehicle);
-      askToStay();
-      location.hash = '#/yard/' + draft.data.id;
-    } catch (e) {
-      state.trouble = e instanceof Error ? e.message : String(e);
-      draw();
-    }
-  };
-  /** @param {any} d */
-  const card = (d) => html`<li class="sheet"><h3>${d.vehicle.name}</h3>
-    <p>${d.place}, begun ${d.begun.slice(0, 16).replace('T', ' ')}</p>
-    <div class="row"><a class="button main" href=${'#/yard/' + d.id}>Go on</a>
-      <button @click=${async () => { if (confirm('Throw this unfinished inspection away?')) { await remove('drafts', d.id); drafts.splice(drafts.indexOf(d), 1); draw(); } }}>Throw away</button></div></li>`;
-  function draw() {
-    render(
-      html`<h1>Inspect a vehicle</h1>
-        <p class="care">Chock before anything else. Never go under a vehicle whose wheels are not chocked. Keep clear of push rods and slack adjusters when brakes apply, and never open a spring-brake chamber.</p>
-        ${drafts.length ? html`<h2>Not finished yet</h2><ul class="cards">${drafts.map(card)}</ul>` : ''}
-        <h2>Begin</h2>
-        <section class="sheet"><div class="row">
-          <label>Place<select name="place" .value=${state.place} @change=${(e) => { state.place = e.target.value; }}>${allPlaces.map((p) => html`<option value=${p.code} ?selected=${p.code === state.place}>${p.name} (${p.code})</option>`)}</select></label>
-          <label>Vehicle<select name="vehicle" .value=${state.vehicle} @change=${(e) => { state.vehicle = e.target.value; }}>${allVehicles.map((v) => html`<option value=${v.id} ?selected=${v.id === state.vehicle}>${v.name}</option>`)}</select></label>
-          <button class="main" @click=${begin}>Begin</button>
-        </div></section>
-        ${state.trouble ? html`<p class="trouble" role="alert">${state.trouble}</p>` : ''}`,
-      place,
-    );
-  }
-  draw();
 }
 
 /** @param {HTMLElement} place @param {Draft} draft */
@@ -72,24 +33,30 @@ async function inspection(place, draft) {
   const byId = new Map(checks.map((c) => [c.id, c]));
   const screens = [...plan.steps.filter((s) => s.does), null];
   const signature = { strokes: [] };
+  const log = new LogWork(draft, () => redraw());
+  let at = Math.min(draft.data.at, screens.length - 1);
   let judgement;
   let trouble = '';
 
-  const go = (to) => draft.change((d) => { d.at = Math.max(0, Math.min(screens.length - 1, to)); }, false).then(redraw);
+  /** Each window is where it is; the device keeps where one was last. */
+  function go(to) {
+    at = Math.max(0, Math.min(screens.length - 1, to));
+    log.open = false;
+    return draft.change((d) => { d.at = at; }, false).then(redraw);
+  }
 
   async function redraw() {
     try {
+      await log.prepare();
       judgement = await draft.judgement();
-      trouble = '';
+      trouble = draft.trouble;
     } catch (e) {
-      trouble = e instanceof Error ? e.message : String(e);
+      trouble = draft.trouble || (e instanceof Error ? e.message : String(e));
     }
     draw();
   }
 
   async function finish() {
-    draft.data.report.statement = true;
-    draft.data.report.signed = true;
     try {
       await draft.finish({ name: draft.data.report.inspector ?? '', statement: STATEMENT, strokes: signature.strokes });
       sync();
@@ -101,12 +68,12 @@ async function inspection(place, draft) {
   }
 
   function draw() {
-    const at = draft.data.at;
     const step = screens[at];
     render(
       html`<p class="row between"><span>${draft.data.vehicle.name}, ${draft.data.place}</span><span>${at + 1} of ${screens.length}</span></p>
         <progress max=${screens.length} value=${at + 1} aria-label="Progress"></progress>
         ${step ? stepScreen(step) : last()}
+        ${logPart(log)}
         ${trouble ? html`<p class="trouble" role="alert">${trouble}</p>` : ''}
         <div class="bar-of-buttons">
           <button ?disabled=${at === 0} @click=${() => go(at - 1)}>Back</button>
@@ -127,7 +94,7 @@ async function inspection(place, draft) {
       ${step.helper ? html`<p>You need a second person, or something that holds the pedal.</p>` : ''}
       ${step['look-for'] ? html`<p>${step['look-for']}</p>` : ''}
       ${(step.rules ?? []).length ? html`<p class="limits">Limit: ${[...new Set(step.rules.map((r) => r.limit))].filter((l) => l !== 'yes').join('; ') || 'has to be in order'}</p>` : ''}
-      ${made.filter(isEntered).map((c) => entry(c, draft, redraw))}
+      ${made.filter(isEntered).map((c) => (draft.fromLog(c.id) ? fromLog(c, draft, redraw) : entry(c, draft, redraw)))}
       ${made.some((c) => c.id === 'pushrod-applied-stroke') ? strokes('applied', what.wheels, draft, redraw) : ''}
       ${made.some((c) => c.id === 'pushrod-free-stroke') ? strokes('free', what.wheels, draft, redraw) : ''}
       ${made.some((c) => c.kind === 'walk-round' || c.kind === 'component') ? partList(what.parts, draft, redraw) : ''}
@@ -142,8 +109,12 @@ async function inspection(place, draft) {
   }
 
   const timer = setInterval(() => draft.timing && draw(), 250);
+  const quiet = onOthers('drafts', (id) => id === draft.data.id && draft.again().then(redraw));
   await redraw();
-  return () => clearInterval(timer);
+  return () => {
+    clearInterval(timer);
+    quiet();
+  };
 }
 
 const STATEMENT = 'I made this inspection myself. Each test was made under the conditions printed unless noted, and what I found is written here.';

@@ -1,6 +1,6 @@
 // @ts-check
 /** An inspection that is being made: every change is on the device before the next is taken. */
-import { put, remove } from '../kept.js';
+import { alter, finishDraft, get, put, remove } from '../kept.js';
 import { askJson } from '../engine.js';
 
 const MOST_UNDO = 50;
@@ -20,12 +20,25 @@ export function moment() {
 /** Whether a place thinks in psi. @param {string} place */
 export const inPsi = (place) => /^(US|CA)(-|$)/.test(place);
 
+/** The draft is not there any more. */
+export class Gone extends Error {
+  constructor() {
+    super('This inspection was finished or thrown away in another window. Next: look under Records.');
+  }
+}
+
+/** What the present draft is; refused where it is gone. @param {any} draft */
+function there(draft) {
+  if (!draft) throw new Gone();
+  return draft;
+}
+
 export class Draft {
   /** @param {any} data */
   constructor(data) {
     this.data = data;
-    /** @type {Promise<any>} */
-    this.saved = Promise.resolve();
+    /** Why the last change is in this window alone, empty if it is on the device. */
+    this.trouble = '';
   }
 
   /** The clock that watches run by, ms. */
@@ -39,8 +52,8 @@ export class Draft {
   }
 
   /** @param {string} place @param {any} vehicle */
-  static begin(place, vehicle) {
-    return new Draft({
+  static async begin(place, vehicle) {
+    const data = {
       id: crypto.randomUUID(),
       begun: moment(),
       place,
@@ -51,75 +64,123 @@ export class Draft {
       wheels: {},
       parts: {},
       othersSeen: false,
+      leftOut: [],
       report: {},
       photos: [],
       undo: [],
-    });
+    };
+    await put('drafts', data);
+    return new Draft(data);
   }
 
-  /** Changes something and keeps it. @param {(data: any) => void} change @param {boolean} [undoable] */
-  change(change, undoable = true) {
-    if (undoable) {
-      const { undo, photos, ...before } = this.data;
-      this.data.undo.push(JSON.stringify(before));
-      if (this.data.undo.length > MOST_UNDO) this.data.undo.shift();
+  /**
+   * Changes something in the draft that is on the device, whichever window wrote it last, so that
+   * nothing entered in two windows is lost.
+   * @param {(data: any) => void} change @param {boolean} [undoable]
+   */
+  async change(change, undoable = true) {
+    const made = (now) => {
+      if (undoable) {
+        const { undo, photos, log, at, ...before } = now;
+        now.undo.push(JSON.stringify(before));
+        if (now.undo.length > MOST_UNDO) now.undo.shift();
+      }
+      change(now);
+      return now;
+    };
+    try {
+      this.data = await alter('drafts', this.data.id, (now) => made(there(now)));
+      this.trouble = '';
+    } catch (e) {
+      this.trouble = e instanceof Error ? e.message : String(e);
+      if (!(e instanceof Gone)) made(this.data);
     }
-    change(this.data);
-    return this.keep();
   }
 
   /** Takes the last change back. */
   undo() {
-    const before = this.data.undo.pop();
-    if (before) this.data = { ...JSON.parse(before), undo: this.data.undo, photos: this.data.photos };
-    return this.keep();
+    return this.change((data) => {
+      const before = data.undo.pop();
+      if (before) Object.assign(data, JSON.parse(before));
+    }, false);
   }
 
-  keep() {
-    const copy = structuredClone(this.data);
-    this.saved = this.saved.then(() => put('drafts', copy));
-    return this.saved;
+  /** Takes over what another window changed. */
+  async again() {
+    const now = await get('drafts', this.data.id);
+    if (now) this.data = now;
+    else this.trouble = new Gone().message;
   }
 
-  /** The inspection as a file would write it. */
-  inspection() {
-    const d = this.data;
-    /** @type {any} */
-    const parts = { ...d.parts };
-    if (d.othersSeen) parts['all-others'] = 'ok';
-    return {
-      place: d.place,
-      moment: d.signed ?? moment(),
-      vehicle: d.vehicle,
-      report: d.report,
-      conditions: 'as-printed',
-      readings: d.readings,
-      wheels: d.wheels,
-      ...(Object.keys(parts).length ? { parts } : {}),
-    };
+  /** Attaches a log that was read. @param {any} read */
+  async attach({ packed, curves, ...log }) {
+    await put('logs', { id: this.data.id, packed, curves });
+    await this.change((d) => { d.log = log; d.leftOut = []; }, false);
+  }
+
+  /** Takes the log out again. */
+  async detach() {
+    await this.change((d) => { delete d.log; }, false);
+    await remove('logs', this.data.id);
+  }
+
+  /** The curves of the log, to be drawn. @returns {Promise<any>} */
+  async curves() {
+    return (await get('logs', this.data.id))?.curves ?? [];
+  }
+
+  /** What the log says of a check, nothing where that is entered by hand. @param {string} id */
+  fromLog(id) {
+    return this.data.leftOut?.includes(id) ? undefined : this.data.log?.readings[id];
   }
 
   /** The judgement of what is entered so far. */
   judgement() {
-    return askJson('judge', JSON.stringify(this.inspection()));
+    return judged(this.data);
   }
 
-  /** Makes a finished record of it; the draft goes once the record is on the device. @param {any} signature */
+  /** Makes a finished record of it, once, whatever other windows do. @param {any} signature */
   async finish(signature) {
-    const d = this.data;
-    await this.change((data) => { data.signed = moment(); }, false);
-    const record = {
-      format: 'fandown-record/1',
-      id: d.id,
-      kind: 'inspection',
-      made: this.data.signed,
-      inspection: this.inspection(),
-      signature,
-      photos: d.photos,
-    };
-    const judgement = await this.judgement();
-    await put('records', { id: d.id, state: 'here', record, verdict: judgement.verdict, vehicle: d.vehicle.name, place: d.place, made: this.data.signed });
-    await remove('drafts', d.id);
-    return record;
+    const signed = (d) => ({ ...d, signed: moment(), report: { ...d.report, statement: true, signed: true } });
+    const { verdict } = await judged(signed(this.data));
+    await finishDraft(this.data.id, (now, log) => recordOf(signed(there(now)), signature, verdict, log));
   }
+}
+
+/** @param {any} d */
+const judged = (d) => askJson('judge', JSON.stringify(inspectionOf(d)));
+
+/** The inspection as a file would write it. @param {any} d */
+export function inspectionOf(d) {
+  /** @type {any} */
+  const parts = { ...d.parts };
+  if (d.othersSeen) parts['all-others'] = 'ok';
+  const logged = Object.fromEntries(Object.entries(d.log?.readings ?? {}).filter(([check]) => !d.leftOut?.includes(check)));
+  return {
+    place: d.place,
+    moment: d.signed ?? moment(),
+    vehicle: d.vehicle,
+    report: d.report,
+    conditions: 'as-printed',
+    readings: { ...d.readings, ...logged },
+    wheels: d.wheels,
+    ...(Object.keys(parts).length ? { parts } : {}),
+    ...(d.log?.trace.simulated ? { simulated: true } : {}),
+  };
+}
+
+/** What is kept and sent of a finished inspection. @param {any} d @param {any} signature @param {string} verdict @param {any} log */
+function recordOf(d, signature, verdict, log) {
+  const { readings, used, ...attached } = d.log ?? {};
+  const record = {
+    format: 'fandown-record/1',
+    id: d.id,
+    kind: 'inspection',
+    made: d.signed,
+    inspection: inspectionOf(d),
+    signature,
+    photos: d.photos,
+    ...(d.log ? { log: { ...attached, ...(log?.packed ? { packed: log.packed } : {}) } } : {}),
+  };
+  return { id: d.id, state: 'here', record, verdict, vehicle: d.vehicle.name, place: d.place, made: d.signed };
 }

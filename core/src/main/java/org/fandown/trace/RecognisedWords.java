@@ -1,22 +1,21 @@
-package org.fandown.app.cli;
+package org.fandown.trace;
 
 import java.util.List;
 import java.util.Map;
 import org.fandown.check.Check;
-import org.fandown.trace.Channel;
-import org.fandown.trace.Recognised;
 import org.fandown.trace.Recognised.Kind;
 import org.fandown.trace.Recognised.Point;
 import org.fandown.units.Decimals;
 
 /** What was recognised in a trace, in words. */
-final class RecognisedWords {
+public final class RecognisedWords {
     /** Standard uncertainties on either side that hold about 95 of 100 values. */
     private static final double COVERAGE = 2;
 
     private RecognisedWords() {}
 
-    static String text(Recognised found) {
+    /** One sentence without a full stop. */
+    public static String text(Recognised found) {
         return switch (found.kind()) {
             case BUILD_UP -> "Pressure built up" + fromTo(found);
             case CUT_OUT -> "The governor cut out at " + value(found);
@@ -39,8 +38,11 @@ final class RecognisedWords {
         };
     }
 
-    /** Low end, high end; the interval that holds the true value in about 95 of 100 cases. */
-    static double[] interval(Recognised found) {
+    /**
+     * Returns low end and high end of the interval that holds the true value in about 95 of 100
+     * cases.
+     */
+    public static double[] interval(Recognised found) {
         if (found.kind().isLoss() && found.points().size() == 2) {
             return new double[] {found.points().get(0).psi(), found.points().get(1).psi()};
         }
@@ -49,7 +51,7 @@ final class RecognisedWords {
     }
 
     /** Whether the value is one figure with an interval. */
-    static boolean hasInterval(Kind kind) {
+    public static boolean hasInterval(Kind kind) {
         return kind != Kind.BUILD_UP && kind != Kind.APPLICATIONS;
     }
 
@@ -81,7 +83,7 @@ final class RecognisedWords {
     }
 
     /** Why a trace with these channels cannot hold a reading of a check; empty if it can. */
-    static String lacks(Check check, Map<Channel, Long> channels) {
+    public static String lacks(Check check, Map<Channel, Long> channels) {
         boolean pedal =
                 channels.containsKey(Channel.BRAKE_SWITCH)
                         || channels.containsKey(Channel.APPLICATION)
