@@ -50,12 +50,14 @@ async function together(names, mode, work) {
   const db = await database();
   return new Promise((resolve, reject) => {
     const transaction = db.transaction(names, mode, { durability: 'strict' });
+    /** @type {any} */
     let answer;
     /** @type {unknown} */
     let refused;
     transaction.oncomplete = () => resolve(answer);
     transaction.onabort = () =>
       reject(refused ?? new Error('Could not be kept on this device: ' + (transaction.error?.message ?? 'no reason given') + '. Next: free some space on it.'));
+    /** @param {IDBRequest} asked @param {(value: any) => any} next */
     const then = (asked, next) => {
       asked.onsuccess = () => {
         try {
@@ -70,6 +72,7 @@ async function together(names, mode, work) {
   });
 }
 
+/** @param {any} value */
 const same = (value) => value;
 
 /** @param {StoreName} store @param {string} id */
@@ -125,14 +128,14 @@ export const throwAway = (id) =>
 const others = new BroadcastChannel('fandown-kept');
 
 /** @param {StoreName} store @param {string} id */
-const told = (store, id) => (value) => {
+const told = (store, id) => (/** @type {any} */ value) => {
   others.postMessage({ store, id });
   return value;
 };
 
 /** Calls back when another window changed something. @param {StoreName} store @param {(id: string) => void} listener @returns {() => void} */
 export function onOthers(store, listener) {
-  const heard = ({ data }) => data.store === store && listener(data.id);
+  const heard = (/** @type {MessageEvent} */ { data }) => data.store === store && listener(data.id);
   others.addEventListener('message', heard);
   return () => others.removeEventListener('message', heard);
 }

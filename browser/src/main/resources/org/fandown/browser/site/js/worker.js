@@ -38,7 +38,7 @@ function read(core, name, bytes) {
   const log = new core.Log(name);
   for (let at = 0; at < bytes.byteLength; at += PIECE) log.accept(new Int8Array(bytes, at, Math.min(PIECE, bytes.byteLength - at)));
   const shown = JSON.parse(log.finish());
-  const curves = JSON.parse(log.channels()).map((c) => ({ ...c, points: Float64Array.from(log.curve(c.id)) }));
+  const curves = JSON.parse(log.channels()).map((/** @type {any} */ c) => ({ ...c, points: Float64Array.from(log.curve(c.id)) }));
   return { ...shown, readings: shown.readings ?? {}, curves };
 }
 
