@@ -30,16 +30,17 @@ async function inspection(place, draft) {
     askJson('checks'),
     askJson('parts', vehicle),
   ]);
-  const byId = new Map(checks.map((c) => [c.id, c]));
-  const screens = [...plan.steps.filter((s) => s.does), null];
+  const byId = new Map(checks.map((/** @type {any} */ c) => [c.id, c]));
+  const screens = [...plan.steps.filter((/** @type {any} */ s) => s.does), null];
   const signature = { strokes: [] };
   const log = new LogWork(draft, () => redraw());
   let at = Math.min(draft.data.at, screens.length - 1);
+  /** @type {any} */
   let judgement;
   let trouble = '';
 
   /** Each window is where it is; the device keeps where one was last. */
-  function go(to) {
+  function go(/** @type {number} */ to) {
     at = Math.max(0, Math.min(screens.length - 1, to));
     log.open = false;
     return draft.change((d) => { d.at = at; }, false).then(redraw);
@@ -87,17 +88,17 @@ async function inspection(place, draft) {
 
   /** @param {any} step */
   function stepScreen(step) {
-    const made = (step.checks ?? []).map((id) => byId.get(id)).filter(Boolean);
+    const made = (step.checks ?? []).map((/** @type {string} */ id) => byId.get(id)).filter(Boolean);
     return html`<section class="step" aria-label="Step">
       <h1>${step.does}</h1>
       ${step.caution ? html`<p class="care">${step.caution}</p>` : ''}
       ${step.helper ? html`<p>You need a second person, or something that holds the pedal.</p>` : ''}
       ${step['look-for'] ? html`<p>${step['look-for']}</p>` : ''}
-      ${(step.rules ?? []).length ? html`<p class="limits">Limit: ${[...new Set(step.rules.map((r) => r.limit))].filter((l) => l !== 'yes').join('; ') || 'has to be in order'}</p>` : ''}
-      ${made.filter(isEntered).map((c) => (draft.fromLog(c.id) ? fromLog(c, draft, redraw) : entry(c, draft, redraw)))}
-      ${made.some((c) => c.id === 'pushrod-applied-stroke') ? strokes('applied', what.wheels, draft, redraw) : ''}
-      ${made.some((c) => c.id === 'pushrod-free-stroke') ? strokes('free', what.wheels, draft, redraw) : ''}
-      ${made.some((c) => c.kind === 'walk-round' || c.kind === 'component') ? partList(what.parts, draft, redraw) : ''}
+      ${(step.rules ?? []).length ? html`<p class="limits">Limit: ${[...new Set(step.rules.map((/** @type {any} */ r) => r.limit))].filter((l) => l !== 'yes').join('; ') || 'has to be in order'}</p>` : ''}
+      ${made.filter(isEntered).map((/** @type {any} */ c) => (draft.fromLog(c.id) ? fromLog(c, draft, redraw) : entry(c, draft, redraw)))}
+      ${made.some((/** @type {any} */ c) => c.id === 'pushrod-applied-stroke') ? strokes('applied', what.wheels, draft, redraw) : ''}
+      ${made.some((/** @type {any} */ c) => c.id === 'pushrod-free-stroke') ? strokes('free', what.wheels, draft, redraw) : ''}
+      ${made.some((/** @type {any} */ c) => c.kind === 'walk-round' || c.kind === 'component') ? partList(what.parts, draft, redraw) : ''}
     </section>`;
   }
 

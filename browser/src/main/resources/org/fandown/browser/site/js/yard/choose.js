@@ -34,8 +34,8 @@ export async function choose(place) {
         ${drafts.length ? html`<h2>Not finished yet</h2><ul class="cards">${drafts.map(card)}</ul>` : ''}
         <h2>Begin</h2>
         <section class="sheet"><div class="row">
-          <label>Place<select name="place" .value=${state.place} @change=${(e) => { state.place = e.target.value; }}>${allPlaces.map((p) => html`<option value=${p.code} ?selected=${p.code === state.place}>${p.name} (${p.code})</option>`)}</select></label>
-          <label>Vehicle<select name="vehicle" .value=${state.vehicle} @change=${(e) => { state.vehicle = e.target.value; }}>${allVehicles.map((v) => html`<option value=${v.id} ?selected=${v.id === state.vehicle}>${v.name}</option>`)}</select></label>
+          <label>Place<select name="place" .value=${state.place} @change=${(/** @type {any} */ e) => { state.place = e.target.value; }}>${allPlaces.map((p) => html`<option value=${p.code} ?selected=${p.code === state.place}>${p.name} (${p.code})</option>`)}</select></label>
+          <label>Vehicle<select name="vehicle" .value=${state.vehicle} @change=${(/** @type {any} */ e) => { state.vehicle = e.target.value; }}>${allVehicles.map((v) => html`<option value=${v.id} ?selected=${v.id === state.vehicle}>${v.name}</option>`)}</select></label>
           <button class="main" @click=${begin}>Begin</button>
         </div></section>
         ${state.trouble ? html`<p class="trouble" role="alert">${state.trouble}</p>` : ''}`,

@@ -8,7 +8,7 @@ const MOST_UNDO = 50;
 /** The present moment with the offset of this device. */
 export function moment() {
   const now = new Date();
-  const two = (n) => String(Math.floor(Math.abs(n))).padStart(2, '0');
+  const two = (/** @type {number} */ n) => String(Math.floor(Math.abs(n))).padStart(2, '0');
   const offset = -now.getTimezoneOffset();
   return (
     now.getFullYear() + '-' + two(now.getMonth() + 1) + '-' + two(now.getDate()) +
@@ -21,7 +21,7 @@ export function moment() {
 export const inPsi = (place) => /^(US|CA)(-|$)/.test(place);
 
 /** The draft is not there any more. */
-export class Gone extends Error {
+class Gone extends Error {
   constructor() {
     super('This inspection was finished or thrown away in another window. Next: look under Records.');
   }
@@ -79,7 +79,7 @@ export class Draft {
    * @param {(data: any) => void} change @param {boolean} [undoable]
    */
   async change(change, undoable = true) {
-    const made = (now) => {
+    const made = (/** @type {any} */ now) => {
       if (undoable) {
         const { undo, photos, log, at, ...before } = now;
         now.undo.push(JSON.stringify(before));
@@ -141,7 +141,7 @@ export class Draft {
 
   /** Makes a finished record of it, once, whatever other windows do. @param {any} signature */
   async finish(signature) {
-    const signed = (d) => ({ ...d, signed: moment(), report: { ...d.report, statement: true, signed: true } });
+    const signed = (/** @type {any} */ d) => ({ ...d, signed: moment(), report: { ...d.report, statement: true, signed: true } });
     const { verdict } = await judged(signed(this.data));
     await finishDraft(this.data.id, (now, log) => recordOf(signed(there(now)), signature, verdict, log));
   }
@@ -151,7 +151,7 @@ export class Draft {
 const judged = (d) => askJson('judge', JSON.stringify(inspectionOf(d)));
 
 /** The inspection as a file would write it. @param {any} d */
-export function inspectionOf(d) {
+function inspectionOf(d) {
   /** @type {any} */
   const parts = { ...d.parts };
   if (d.othersSeen) parts['all-others'] = 'ok';

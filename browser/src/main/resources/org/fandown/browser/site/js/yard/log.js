@@ -50,12 +50,12 @@ export class LogWork {
 export function logPart(w) {
   const log = w.draft.data.log;
   const tests = log?.used.length;
-  return html`<details class="sheet log" .open=${w.open} @toggle=${(e) => { w.open = e.target.open; }}>
+  return html`<details class="sheet log" .open=${w.open} @toggle=${(/** @type {any} */ e) => { w.open = e.target.open; }}>
     <summary>${log ? html`Log ${log.name}: ${tests} ${tests === 1 ? 'reading' : 'readings'} from it` : 'Attach a pressure log'}</summary>
     ${log ? shown(w) : html`<p>A recorded log of the pressures, as CSV or as a candump log of the vehicle network, in place of readings by hand. It is read on this device.</p>`}
     ${w.trouble ? html`<p class="trouble" role="alert">${w.trouble} What was entered before is still there.</p>` : ''}
     ${w.reading ? html`<p class="wait" role="status">Reading ${w.reading} ...</p>` : ''}
-    <p class="row"><label class="button">${log ? 'Another log' : 'Choose the log'}<input class="hidden" type="file" accept=".csv,.log,.txt,text/*" @change=${(e) => { w.attach(e.target.files[0]); e.target.value = ''; }} /></label>
+    <p class="row"><label class="button">${log ? 'Another log' : 'Choose the log'}<input class="hidden" type="file" accept=".csv,.log,.txt,text/*" @change=${(/** @type {any} */ e) => { w.attach(e.target.files[0]); e.target.value = ''; }} /></label>
       ${log ? html`<button type="button" @click=${() => w.draft.detach().then(w.redraw)}>Take the log out</button>` : ''}</p>
   </details>`;
 }
@@ -66,27 +66,27 @@ function shown(w) {
   return html`<p>${trace['written-as'] === 'csv' ? 'CSV' : 'candump log'}, ${trace.lines} lines, ${clock(trace.seconds)} long.${trace.simulated ? html` <b>It says that it comes from a simulated vehicle.</b>` : ''}</p>
     ${recognised(trace)}
     <div class="trace" role="img" aria-label="Pressures over time, with what was recognised" ${ref((where) => w.chart?.stand(where))}></div>
-    ${used.length ? html`<h3>What counts</h3><ul class="checks">${used.map((u) => html`<li>${counted(w, u)}</li>`)}</ul>` : ''}
-    ${trace.notes.length ? html`<details><summary>Notes (${trace.notes.length})</summary><ul>${trace.notes.map((n) => html`<li>${n.text}</li>`)}</ul></details>` : ''}`;
+    ${used.length ? html`<h3>What counts</h3><ul class="checks">${used.map((/** @type {any} */ u) => html`<li>${counted(w, u)}</li>`)}</ul>` : ''}
+    ${trace.notes.length ? html`<details><summary>Notes (${trace.notes.length})</summary><ul>${trace.notes.map((/** @type {any} */ n) => html`<li>${n.text}</li>`)}</ul></details>` : ''}`;
 }
 
 /** What was recognised, numbered as in the picture. @param {any} trace */
 export function recognised(trace) {
   return trace.recognised.length
-    ? html`<ol>${trace.recognised.map((r) => html`<li><b>${clock(r.from)} to ${clock(r.to)}</b> ${r.text}.</li>`)}</ol>`
+    ? html`<ol>${trace.recognised.map((/** @type {any} */ r) => html`<li><b>${clock(r.from)} to ${clock(r.to)}</b> ${r.text}.</li>`)}</ol>`
     : html`<p>No air test was recognised in it.</p>`;
 }
 
 /** @param {LogWork} w @param {any} u */
 function counted(w, u) {
   const counts = w.draft.fromLog(u.check) !== undefined;
-  const toggle = () => w.draft.change((d) => { d.leftOut = counts ? [...(d.leftOut ?? []), u.check] : d.leftOut.filter((c) => c !== u.check); }).then(w.redraw);
+  const toggle = () => w.draft.change((d) => { d.leftOut = counts ? [...(d.leftOut ?? []), u.check] : d.leftOut.filter((/** @type {any} */ c) => c !== u.check); }).then(w.redraw);
   return html`<button type="button" aria-pressed=${counts} @click=${toggle}>${u.title}: ${counts ? 'from the log' : 'left out'}</button>`;
 }
 
 /** In place of the form of a check: that its reading comes from the log. @param {any} check @param {import('./draft.js').Draft} draft @param {() => void} redraw */
 export function fromLog(check, draft, redraw) {
-  const found = draft.data.log.trace.recognised.find((r) => draft.data.log.used.some((u) => u.check === check.id && u.from === r.from && u.to === r.to));
+  const found = draft.data.log.trace.recognised.find((/** @type {any} */ r) => draft.data.log.used.some((/** @type {any} */ u) => u.check === check.id && u.from === r.from && u.to === r.to));
   return html`<fieldset class="entry"><legend>${check.title}</legend>
     <p><b>From the log.</b> ${found ? found.text + '.' : ''}</p>
     <button type="button" @click=${() => draft.change((d) => { d.leftOut = [...(d.leftOut ?? []), check.id]; }).then(redraw)}>Enter by hand instead</button>

@@ -32,12 +32,12 @@ export class TraceChart {
   /** @param {HTMLElement} where */
   draw(where) {
     const css = getComputedStyle(where);
-    const color = (name) => css.getPropertyValue(name);
+    const color = (/** @type {string} */ name) => css.getPropertyValue(name);
     const drawn = LINES.map((line) => ({ ...line, curve: this.curves.find((c) => c.id === line.id) })).filter((l) => l.curve);
     if (!drawn.length) return;
     const axis = { stroke: css.color, grid: { stroke: color('--line'), width: 0.5 } };
-    const times = (c) => c.points.filter((_, i) => i % 2 === 0);
-    const values = (c) => c.points.filter((_, i) => i % 2 === 1);
+    const times = (/** @type {any} */ c) => c.points.filter((/** @type {unknown} */ _, /** @type {number} */ i) => i % 2 === 0);
+    const values = (/** @type {any} */ c) => c.points.filter((/** @type {unknown} */ _, /** @type {number} */ i) => i % 2 === 1);
     const plot = new uPlot(
       {
         width: Math.max(280, where.clientWidth),
@@ -48,7 +48,7 @@ export class TraceChart {
           { label: 'time', value: (_, v) => (v == null ? '' : clock(v)) },
           ...drawn.map((l) => ({
             label: l.curve.title + ', psi', stroke: color(l.color), width: l.width, dash: l.dash, spanGaps: true,
-            value: (_, v) => (v == null ? '' : v.toFixed(1)),
+            value: (/** @type {unknown} */ _, /** @type {any} */ v) => (v == null ? '' : v.toFixed(1)),
           })),
         ],
         hooks: { draw: [(u) => this.mark(u, css)] },
