@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.Map;
 import java.util.zip.CRC32;
+import java.util.zip.Deflater;
 import java.util.zip.GZIPOutputStream;
 
 /** One file of the site, as it is and as it travels. */
@@ -74,11 +75,19 @@ final class SiteFile {
 
     private static byte[] gzip(byte[] bytes) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        try (GZIPOutputStream zip = new GZIPOutputStream(out)) {
+        try (GZIPOutputStream zip = new Tight(out)) {
             zip.write(bytes);
         } catch (IOException e) {
             throw new UncheckedIOException("Memory cannot be written.", e);
         }
         return out.toByteArray();
+    }
+
+    /** As small as it can be: a file is packed once and sent many times. */
+    private static final class Tight extends GZIPOutputStream {
+        Tight(ByteArrayOutputStream out) throws IOException {
+            super(out);
+            def.setLevel(Deflater.BEST_COMPRESSION);
+        }
     }
 }

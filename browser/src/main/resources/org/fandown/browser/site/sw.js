@@ -8,7 +8,8 @@ self.addEventListener('install', (event) => {
   event.waitUntil(
     caches
       .open(CACHE)
-      .then((cache) => cache.addAll(self.SITE.files.map((file) => new Request(file, { cache: 'reload' }))))
+      // What the page has just loaded is asked for again but not sent again, since it did not change.
+      .then((cache) => cache.addAll(self.SITE.files.map((file) => new Request(file, { cache: 'no-cache' }))))
       .then(() => self.skipWaiting()),
   );
 });
