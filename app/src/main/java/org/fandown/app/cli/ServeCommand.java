@@ -1,10 +1,15 @@
 package org.fandown.app.cli;
 
+import java.io.IOException;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import org.fandown.app.store.StoreFile;
+import org.fandown.app.web.EventLog;
 import org.fandown.app.web.PortTakenException;
 import org.fandown.app.web.SiteServer;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -20,7 +25,11 @@ import picocli.CommandLine.Spec;
             "Starts the pages on this machine and prints their address. Ctrl+C stops it.",
             "Once loaded, the pages work without it."
         },
-        footer = {"", "Exit codes: 0 stopped, 2 bad usage or a port that is in use."})
+        footer = {
+            "",
+            "Exit codes: 130 stopped by Ctrl+C, 143 by SIGTERM, both once requests in work are"
+                    + " answered; 2 bad usage or a port that is in use."
+        })
 final class ServeCommand implements Callable<Integer> {
     private static final int MOST_PORT = 65_535;
 
@@ -34,6 +43,14 @@ final class ServeCommand implements Callable<Integer> {
             description = "port to listen on, 0 for any that is free; default 8765")
     private int port = 8765;
 
+    @Option(
+            names = "--log",
+            paramLabel = "FILE",
+            description =
+                    "append one line of JSON for each request to FILE, - for standard error;"
+                            + " default trouble only, to standard error")
+    private @Nullable String log;
+
     private ServeCommand() {}
 
     @Override
@@ -41,6 +58,7 @@ final class ServeCommand implements Callable<Integer> {
         if (port < 0 || port > MOST_PORT) {
             throw bad("'" + port + "' is no port. Allowed: 0 to 65535.", null);
         }
+        openLog();
         StoreFile store = storeOptions.open(spec.commandLine());
         try (SiteServer server = SiteServer.start(port, packOptions.packs(), store.records())) {
             Screen screen = new Screen(spec.commandLine().getOut());
@@ -48,29 +66,49 @@ final class ServeCommand implements Callable<Integer> {
             screen.line("Records are kept in " + store.file());
             screen.line("It listens on this machine alone. Ctrl+C stops it.");
             screen.done();
-            waitForTheEnd(server);
+            waitForTheEnd(server, screen);
         } catch (PortTakenException e) {
             throw bad(e.getMessage(), e);
         }
         return ExitCode.DONE;
     }
 
-    private static void waitForTheEnd(SiteServer server) throws InterruptedException {
+    private void openLog() {
+        try {
+            if (log == null) {
+                EventLog.troubleOnly();
+            } else if (log.equals("-")) {
+                EventLog.toStandardError();
+            } else {
+                EventLog.toFile(Path.of(log));
+            }
+        } catch (IOException | InvalidPathException e) {
+            throw bad(
+                    "The log '"
+                            + log
+                            + "' cannot be written. Next: name a file in a folder that"
+                            + " can be written.",
+                    e);
+        }
+    }
+
+    private static void waitForTheEnd(SiteServer server, Screen screen)
+            throws InterruptedException {
         CountDownLatch end = new CountDownLatch(1);
         Runtime.getRuntime()
                 .addShutdownHook(
                         new Thread(
                                 () -> {
                                     server.close();
+                                    screen.line("Fandown stopped.");
+                                    screen.done();
                                     end.countDown();
                                 },
                                 "stop"));
         end.await();
     }
 
-    private ParameterException bad(
-            @org.jspecify.annotations.Nullable String message,
-            @org.jspecify.annotations.Nullable Throwable cause) {
+    private ParameterException bad(@Nullable String message, @Nullable Throwable cause) {
         return new ParameterException(spec.commandLine(), message, cause);
     }
 }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.fandown.app.files.Sha256;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
+import org.jdbi.v3.core.JdbiException;
 import org.jdbi.v3.core.mapper.RowMapper;
 
 /**
@@ -118,6 +119,22 @@ public final class RecordStore {
                                                         row.getString("content"),
                                                         row.getString("hash")))
                                 .findOne());
+    }
+
+    /** Whether it can be read and written now; writes nothing. */
+    public StoreState state() {
+        try {
+            // A transaction begins with the lock of a writer, which a full or broken disk refuses.
+            long records =
+                    jdbi.inTransaction(
+                            handle ->
+                                    handle.createQuery("select count(*) from record")
+                                            .mapTo(Long.class)
+                                            .one());
+            return new StoreState(true, records);
+        } catch (JdbiException e) {
+            return new StoreState(false, 0);
+        }
     }
 
     /** How many records are kept. */

@@ -6,9 +6,16 @@ import io.javalin.http.Context;
 import io.javalin.http.ForbiddenResponse;
 import io.javalin.http.Header;
 import io.javalin.http.HttpStatus;
+import java.io.IOException;
+import java.io.InputStream;
 import java.util.Optional;
+import org.eclipse.jetty.server.AbstractConnector;
+import org.eclipse.jetty.server.Connector;
+import org.eclipse.jetty.server.Server;
+import org.eclipse.jetty.server.handler.GracefulHandler;
 import org.fandown.app.files.RulePacks;
 import org.fandown.app.store.RecordStore;
+import org.fandown.app.store.StoreState;
 import org.fandown.document.Json;
 import org.fandown.document.Tree;
 
@@ -33,12 +40,19 @@ public final class SiteServer implements AutoCloseable {
 
     private static final String WORKER_PATH = "/js/worker.js";
 
+    /** How long requests in work may take when the server stops, ms. */
+    private static final long LAST_WORK = 20_000;
+
+    private static final String LENGTH = "length";
+
     private final SiteFiles files;
+    private final RecordStore store;
     private final RecordApi records;
     private final Javalin server;
 
     private SiteServer(RulePacks packs, RecordStore store) {
         files = SiteFiles.with(packs);
+        this.store = store;
         records = new RecordApi(store, packs);
         server = Javalin.create(this::configure);
     }
@@ -58,6 +72,7 @@ public final class SiteServer implements AutoCloseable {
         } catch (RuntimeException e) {
             throw new PortTakenException(port, e);
         }
+        EventLog.event("started", "port", made.server.port());
         return made;
     }
 
@@ -69,7 +84,14 @@ public final class SiteServer implements AutoCloseable {
     /** Lets requests in work end, and stops. */
     @Override
     public void close() {
+        for (Connector connector : server.jettyServer().server().getConnectors()) {
+            if (connector instanceof AbstractConnector listening) {
+                // A body that is still on its way is waited for.
+                listening.setShutdownIdleTimeout(LAST_WORK);
+            }
+        }
         server.stop();
+        EventLog.event("stopped");
     }
 
     private void configure(JavalinConfig config) {
@@ -80,9 +102,36 @@ public final class SiteServer implements AutoCloseable {
         config.routes.before("/api/*", SiteServer::requireOwnPage);
         config.routes.get("/api/health", this::health);
         config.http.maxRequestSize = MOST_BYTES;
+        config.routes.after(SiteServer::measure);
+        config.requestLogger.http(SiteServer::note);
+        config.jetty.modifyServer(SiteServer::letWorkEnd);
         records.addTo(config.routes);
         config.routes.get("/", ctx -> send("/index.html", ctx));
         files.all().keySet().forEach(path -> config.routes.get(path, ctx -> send(path, ctx)));
+    }
+
+    /** Who is being answered when the server stops gets the answer; nobody new is let in. */
+    private static void letWorkEnd(Server jetty) {
+        jetty.setStopTimeout(LAST_WORK);
+        GracefulHandler graceful = new GracefulHandler();
+        graceful.setHandler(jetty.getHandler());
+        jetty.setHandler(graceful);
+    }
+
+    /** Notes how long the answer is while it is still there. */
+    private static void measure(Context ctx) throws IOException {
+        InputStream answer = ctx.resultInputStream();
+        ctx.attribute(LENGTH, answer == null ? 0L : (long) answer.available());
+    }
+
+    private static void note(Context ctx, float ms) {
+        Long length = ctx.attribute(LENGTH);
+        EventLog.request(
+                ctx.method().name(),
+                ctx.path(),
+                ctx.statusCode(),
+                Math.round(ms),
+                length == null ? 0 : length);
     }
 
     private static void protect(Context ctx) {
@@ -105,8 +154,20 @@ public final class SiteServer implements AutoCloseable {
     }
 
     private void health(Context ctx) {
+        StoreState state = store.state();
+        ctx.status(state.works() ? HttpStatus.OK : HttpStatus.SERVICE_UNAVAILABLE);
         ctx.contentType("application/json");
-        ctx.result(Json.write(Tree.map().put("status", "up").put("site", files.version()).build()));
+        ctx.result(
+                Json.write(
+                        Tree.map()
+                                .put("status", state.works() ? "up" : "down")
+                                .put("site", files.version())
+                                .put(
+                                        "store",
+                                        Tree.map()
+                                                .put("status", state.works() ? "works" : "fails")
+                                                .put("records", state.records()))
+                                .build()));
     }
 
     private void send(String path, Context ctx) {

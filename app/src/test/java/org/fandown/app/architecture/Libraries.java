@@ -15,6 +15,7 @@ final class Libraries {
             List.of(
                     new Home("picocli", "cli"),
                     new Home("io.javalin", "web"),
+                    new Home("org.eclipse.jetty", "web"),
                     new Home("org.jdbi", "store"),
                     new Home("org.flywaydb", "store"),
                     new Home("org.sqlite", "store"),
