@@ -18,7 +18,14 @@ import org.junit.jupiter.params.provider.EnumSource;
 /** Every page at both sizes, light and dark, without a violation that axe-core knows of. */
 class AccessibilityTest {
     private static final List<String> PAGES =
-            List.of("", "#/practice", "#/practice/cold-start", "#/yard", "#/rules", "#/records");
+            List.of(
+                    "",
+                    "#/practice",
+                    "#/practice/cold-start",
+                    "#/yard",
+                    "#/rules",
+                    "#/vehicles",
+                    "#/records");
 
     @TempDir private static Path folder;
     private static RunningSite site;

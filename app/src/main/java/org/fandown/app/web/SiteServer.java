@@ -8,11 +8,13 @@ import io.javalin.http.Header;
 import io.javalin.http.HttpStatus;
 import java.io.IOException;
 import java.io.InputStream;
+import java.time.Duration;
 import java.util.Optional;
-import org.eclipse.jetty.server.AbstractConnector;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.locks.LockSupport;
 import org.eclipse.jetty.server.Connector;
-import org.eclipse.jetty.server.Server;
-import org.eclipse.jetty.server.handler.GracefulHandler;
+import org.eclipse.jetty.server.NetworkConnector;
 import org.fandown.app.files.RulePacks;
 import org.fandown.app.store.RecordStore;
 import org.fandown.app.store.StoreState;
@@ -40,14 +42,18 @@ public final class SiteServer implements AutoCloseable {
 
     private static final String WORKER_PATH = "/js/worker.js";
 
-    /** How long requests in work may take when the server stops, ms. */
-    private static final long LAST_WORK = 20_000;
+    /** How long requests in work may take when the server stops. */
+    private static final Duration LAST_WORK = Duration.ofSeconds(20);
+
+    private static final Duration LOOK_AGAIN = Duration.ofMillis(20);
 
     private static final String LENGTH = "length";
 
     private final SiteFiles files;
     private final RecordStore store;
     private final RecordApi records;
+    private final AtomicBoolean stopped = new AtomicBoolean();
+    private final AtomicInteger inWork = new AtomicInteger();
     private final Javalin server;
 
     private SiteServer(RulePacks packs, RecordStore store) {
@@ -84,38 +90,42 @@ public final class SiteServer implements AutoCloseable {
     /** Lets requests in work end, and stops. */
     @Override
     public void close() {
-        for (Connector connector : server.jettyServer().server().getConnectors()) {
-            if (connector instanceof AbstractConnector listening) {
-                // A body that is still on its way is waited for.
-                listening.setShutdownIdleTimeout(LAST_WORK);
-            }
+        if (stopped.getAndSet(true)) {
+            return;
         }
+        letWorkEnd();
         server.stop();
         EventLog.event("stopped");
+    }
+
+    /** Lets nobody new in, and waits for the requests in work, also those still on their way. */
+    private void letWorkEnd() {
+        for (Connector connector : server.jettyServer().server().getConnectors()) {
+            if (connector instanceof NetworkConnector listening) {
+                listening.close();
+            }
+        }
+        long until = System.nanoTime() + LAST_WORK.toNanos();
+        while (inWork.get() > 0 && System.nanoTime() < until) {
+            LockSupport.parkNanos(LOOK_AGAIN.toNanos());
+        }
     }
 
     private void configure(JavalinConfig config) {
         config.startup.showJavalinBanner = false;
         config.startup.showOldJavalinVersionWarning = false;
         config.startup.startupWatcherEnabled = false;
+        config.routes.before(ctx -> inWork.incrementAndGet());
         config.routes.before(SiteServer::protect);
         config.routes.before("/api/*", SiteServer::requireOwnPage);
         config.routes.get("/api/health", this::health);
         config.http.maxRequestSize = MOST_BYTES;
         config.routes.after(SiteServer::measure);
-        config.requestLogger.http(SiteServer::note);
-        config.jetty.modifyServer(SiteServer::letWorkEnd);
+        config.requestLogger.http(this::note);
         records.addTo(config.routes);
+        VehicleApi.addTo(config.routes);
         config.routes.get("/", ctx -> send("/index.html", ctx));
         files.all().keySet().forEach(path -> config.routes.get(path, ctx -> send(path, ctx)));
-    }
-
-    /** Who is being answered when the server stops gets the answer; nobody new is let in. */
-    private static void letWorkEnd(Server jetty) {
-        jetty.setStopTimeout(LAST_WORK);
-        GracefulHandler graceful = new GracefulHandler();
-        graceful.setHandler(jetty.getHandler());
-        jetty.setHandler(graceful);
     }
 
     /** Notes how long the answer is while it is still there. */
@@ -124,7 +134,8 @@ public final class SiteServer implements AutoCloseable {
         ctx.attribute(LENGTH, answer == null ? 0L : (long) answer.available());
     }
 
-    private static void note(Context ctx, float ms) {
+    private void note(Context ctx, float ms) {
+        inWork.decrementAndGet();
         Long length = ctx.attribute(LENGTH);
         EventLog.request(
                 ctx.method().name(),

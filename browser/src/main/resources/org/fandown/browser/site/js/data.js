@@ -1,6 +1,7 @@
 // @ts-check
 /** What comes with the program: rule packs, vehicles and exercises of the demonstration yard. */
 import { ask } from './engine.js';
+import { all } from './kept.js';
 
 /** @param {string} name */
 async function fetched(name) {
@@ -23,8 +24,8 @@ function once(name) {
   return found;
 }
 
-/** Vehicles: a list of {id, name, vehicle}. @returns {Promise<any[]>} */
-export const vehicles = () => once('vehicles.json');
+/** Vehicles that came with the program, then one's own: a list of {id, name, vehicle}. @returns {Promise<any[]>} */
+export const vehicles = async () => [...(await once('vehicles.json')), ...(await all('vehicles'))];
 
 /** Exercises: a list of {id, title, scenario}. @returns {Promise<any[]>} */
 export const scenarios = () => once('scenarios.json');

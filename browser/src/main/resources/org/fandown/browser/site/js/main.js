@@ -9,6 +9,7 @@ const PAGES = [
   { path: 'practice', title: 'Practice', load: () => import('./pages/practice.js') },
   { path: 'yard', title: 'Yard', load: () => import('./pages/yard.js') },
   { path: 'rules', title: 'Rules', load: () => import('./pages/rules.js') },
+  { path: 'vehicles', title: 'Vehicles', load: () => import('./pages/vehicles.js') },
   { path: 'records', title: 'Records', load: () => import('./pages/records.js') },
 ];
 

@@ -6,6 +6,7 @@ const WORK = [
   ['practice', 'Practice', 'A truck with faults hidden in it. Sit in the cab, walk round it, find what is wrong.'],
   ['yard', 'Inspect a vehicle', 'The plan for your vehicle and place, one step at a time. Readings, stopwatch, verdict, report.'],
   ['rules', 'Rules', 'The limits for a vehicle in a place, each with its source. Two places side by side.'],
+  ['vehicles', 'Vehicles', 'Vehicles of your own, from a file or a short form, for the yard, practice and rules.'],
   ['records', 'Records', 'What was inspected on this device and here: reports, defects, verdicts.'],
 ];
 
