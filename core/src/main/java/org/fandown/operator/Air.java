@@ -41,8 +41,13 @@ final class Air {
     /** A drained reservoir is empty after, s. */
     private static final double DRAINS = 40;
 
+    /** What a purge leaves in the dryer has run out after, s (assumption). */
+    private static final double PURGED = 30;
+
     private final Person person;
     private boolean resting;
+    private double purged = -PURGED;
+    private boolean usedSinceDrain;
     private boolean supplyDrained;
     private double changed;
     private int ceiling = Integer.MAX_VALUE;
@@ -65,6 +70,17 @@ final class Air {
     /** The dryer purged: the governor has stopped the pumping. */
     void heardPurge() {
         resting = true;
+        purged = person.time();
+    }
+
+    /** Waits until nothing more is heard of a purge. */
+    void letPurge() {
+        person.pass(Math.max(purged + PURGED - person.time(), 0));
+    }
+
+    /** The pedal took air. */
+    void used() {
+        usedSinceDrain = true;
     }
 
     /** Whether the compressor rests, as far as was seen: it purged and has not cut in since. */
@@ -85,6 +101,11 @@ final class Air {
     /** What the needles showed before the supply reservoir was drained. */
     Needles beforeDrain() {
         return beforeDrain;
+    }
+
+    /** Whether the pedal took air after that. */
+    boolean usedSinceDrain() {
+        return usedSinceDrain;
     }
 
     /** How long ago the supply reservoir was drained, s. */
@@ -287,6 +308,7 @@ final class Air {
     void drainSupply() {
         beforeDrain = needles();
         drained = person.time();
+        usedSinceDrain = false;
         person.act(Verb.OPEN_DRAIN, "supply");
         person.pass(DRAINS);
         person.act(Verb.SHUT_DRAIN, "supply");

@@ -141,6 +141,9 @@ final class Cab {
 
     /** Moves the brake pedal, percent of its travel. */
     void foot(int percent) {
+        if (percent > 0) {
+            person.air().used();
+        }
         foot = percent;
         person.act(Verb.FOOT_BRAKE, percent + " %");
     }

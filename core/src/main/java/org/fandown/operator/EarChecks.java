@@ -37,6 +37,7 @@ final class EarChecks {
     /** Round the vehicle with the pedal up, and again with somebody on it; both knobs in. */
     private static Observed leaks(CheckStep step, Person person) {
         person.helper(true);
+        person.air().letPurge();
         Knobs knobs = Knobs.noted(person);
         knobs.parking(false);
         Set<String> released = round(person);

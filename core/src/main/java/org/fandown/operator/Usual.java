@@ -58,8 +58,11 @@ final class Usual {
                         .air()
                         .kind()
                         .equals(Optional.of(SupplyKind.INTEGRATED_DRYER_UNIT));
-        boolean rough = pauses || vehicle.powerUnit().reservoirs().isEmpty();
-        return rough ? 1.6 : 1.25;
+        if (pauses) {
+            // The needles stand while the parking circuit fills behind its protection valve.
+            return 2.2;
+        }
+        return vehicle.powerUnit().reservoirs().isEmpty() ? 1.6 : 1.25;
     }
 
     /**

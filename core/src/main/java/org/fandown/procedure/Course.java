@@ -4,8 +4,10 @@ package org.fandown.procedure;
  * What steps do on one vehicle: the model in which plans are the quickest.
  *
  * <p>A running engine builds up pressure by the way, during steps that take 15 seconds or more and
- * counted in whole steps of 5 psi; what it adds beyond is left out. What a step needs is not asked
- * here; an order that spoils its own checks runs through as well.
+ * counted in whole steps of 5 psi; what it adds beyond is left out. What an application, a release
+ * of the parking brakes or the charging of the trailers leaves is counted in the same steps, so a
+ * plan never counts on air that is not there. What a step needs is not asked here; an order that
+ * spoils its own checks runs through as well.
  */
 public final class Course {
     /** Pressure below which the parking knob pops out, psi. */
@@ -20,7 +22,7 @@ public final class Course {
     private static final int FAST = (int) PlanDefault.FAST_IDLE.number();
     private static final int BLOWN = 5;
 
-    /** Step in which build-up by the way is counted, psi. */
+    /** Step in which build-up by the way and what is left after a use of air are counted, psi. */
     private static final int GRID = 5;
 
     /** What builds up in less time is left out, tenths of a second. */
@@ -97,7 +99,7 @@ public final class Course {
     }
 
     private Outcome still(Situation there, int tenths, int taken) {
-        Situation less = pressure(there, Math.max(there.psi() - taken, 0), true);
+        Situation less = pressure(there, left(Math.max(there.psi() - taken, 0)), true);
         return new Outcome(passed(less, tenths), 0, tenths);
     }
 
@@ -177,7 +179,7 @@ public final class Course {
         if (there.has(Aspect.PARKING)) {
             return there;
         }
-        int psi = durations.afterParkingRelease(there.psi());
+        int psi = left(durations.afterParkingRelease(there.psi()));
         return pressure(there.with(Aspect.PARKING, 1), psi, true);
     }
 
@@ -188,7 +190,7 @@ public final class Course {
         if (there.has(Aspect.TRAILER_AIR)) {
             return there;
         }
-        int psi = durations.afterTrailerCharge(there.psi());
+        int psi = left(durations.afterTrailerCharge(there.psi()));
         return pressure(there.with(Aspect.TRAILER_AIR, 1), psi, false);
     }
 
@@ -209,6 +211,11 @@ public final class Course {
         boolean trailers = there.has(Aspect.TRAILER_AIR);
         int psi = left > 0 ? durations.risen(trailers, there.psi(), left) : there.psi();
         return pressure(now, Math.max(there.psi(), whole(psi)), false);
+    }
+
+    /** What a step leaves is counted in whole steps, the rest as lost. */
+    private static int left(int psi) {
+        return psi / GRID * GRID;
     }
 
     /** What builds up by the way is counted in whole steps, except for the cut-out. */

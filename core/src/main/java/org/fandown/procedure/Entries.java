@@ -116,6 +116,11 @@ final class Entries {
         return there.length == 0 ? 0 : there[place(entry)];
     }
 
+    /** Whether it was reached. */
+    boolean isKnown(long entry) {
+        return value(entry) != 0;
+    }
+
     int time(long entry) {
         return (value(entry) >> 1) - 1;
     }

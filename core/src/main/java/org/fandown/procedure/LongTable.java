@@ -34,19 +34,10 @@ final class LongTable {
         return true;
     }
 
-    /** The least cost noted, which there must be. */
-    int cost(long key) {
-        return costs[slot(keys, key)];
-    }
-
     /** The cost noted, -1 if there is none. */
     int find(long key) {
         int at = slot(keys, key);
         return keys[at] == 0 ? -1 : costs[at];
-    }
-
-    int size() {
-        return size;
     }
 
     private static int slot(long[] keys, long key) {

@@ -62,6 +62,7 @@ final class OutsideRecipes {
                 .chocked("chock before you walk round")
                 .engineOff("a running engine drowns a leak")
                 .trailerOn(tows, "the trailer's leaks are not heard without air in it")
+                .supplyFilled("a drained reservoir cannot leak, and its open drain can be heard")
                 .need(Need.atLeast(90, Weight.SPOILS, "a leak is heard at working pressure"));
     }
 
@@ -127,6 +128,14 @@ final class OutsideRecipes {
                 .caution("Eye and ear protection; stand beside the drain, not below it.")
                 .chocked(UNDER)
                 .engineOff("drain with the engine off")
+                .supplyFilled("a reservoir that was drained before shows nothing")
+                .needIf(
+                        tows,
+                        Need.is(
+                                Aspect.TRAILER_AIR,
+                                1,
+                                Weight.SPOILS,
+                                "without air in the trailer nothing comes out there"))
                 .need(Need.atLeast(20, Weight.SPOILS, "without pressure nothing comes out"))
                 .change(Change.Kind.BLOW, 0);
     }

@@ -38,16 +38,9 @@ public final class Planner {
     /** The plan, empty if no order can make all the checks as asked. */
     public Optional<Plan> plan(PlanRequest request) {
         Problem problem = problem(request);
-        return quickest(problem)
+        return new Relaxations(problem)
+                .quickest()
                 .map(steps -> new Plan(set, request, problem, Timeline.of(problem, steps)));
-    }
-
-    /** Orders that are free in much are too many for one search. */
-    private static Optional<List<Step>> quickest(Problem problem) {
-        boolean few = problem.checks().size() <= PrintedOrders.MOST_FREE;
-        return few && problem.followed().isEmpty()
-                ? new Relaxations(problem, Turns.needed(problem)).quickest()
-                : new Search(problem).quickest();
     }
 
     /** What has to be solved. */

@@ -100,6 +100,10 @@ final class Recipe {
                 .linesCoupled(tows);
     }
 
+    Recipe supplyFilled(String why) {
+        return need(Need.is(Aspect.SUPPLY_RESERVOIR, 1, Weight.SPOILS, why));
+    }
+
     Recipe linesCoupled(boolean tows) {
         String why = "with a line parted the trailer's part is not in the test";
         return needIf(tows, Need.is(Aspect.LINES, Lines.COUPLED, Weight.SPOILS, why));

@@ -28,8 +28,8 @@ final class Relaxation {
     private final @Nullable Relaxation fewer;
     private final Entries entries;
     private final Buckets open = new Buckets();
-    private long[] waiting = new long[1 << 10];
-    private int waits;
+    private final Waiting waiting = new Waiting();
+    private @Nullable Relaxation more;
     private long end = NONE;
     private int looked;
 
@@ -52,6 +52,9 @@ final class Relaxation {
         this.counted = counted;
         this.forward = forward;
         this.fewer = fewer;
+        if (fewer != null) {
+            fewer.more = this;
+        }
         entries = new Entries(ways.count());
         for (int i = 0; i < (forward ? 1 : ways.count()); i++) {
             if (forward) {
@@ -91,13 +94,6 @@ final class Relaxation {
 
     /** Looks at all that can lie on an order up to a time; at least until it is done if asked. */
     void raise(int time, boolean untilDone) {
-        int count = waits;
-        waits = 0;
-        for (int i = 0; i < count; i++) {
-            if (!entries.isClosed(waiting[i])) {
-                queue(waiting[i], bound(entries.made(waiting[i])));
-            }
-        }
         while (next() <= time && !(untilDone && isDone())) {
             long entry = open.remove() & ((1L << Entries.BITS) - 1);
             if (!entries.isClosed(entry)) {
@@ -109,6 +105,9 @@ final class Relaxation {
     private void close(long entry) {
         entries.close(entry);
         looked++;
+        if (more != null) {
+            more.wake(entry, entries.time(entry));
+        }
         int at = entries.situation(entry);
         long made = entries.made(entry);
         boolean ends = forward ? made == counted && ways.home(at) >= 0 : made == 0 && at == 0;
@@ -132,7 +131,7 @@ final class Relaxation {
 
     /** The number under which the relaxation of fewer checks has these checks. */
     private int bound(long made) {
-        return fewer == null ? NONE : fewer.entries.find(made & fewer.counted);
+        return fewer == null ? NONE : fewer.entries.number(made & fewer.counted);
     }
 
     private int worth(long entry) {
@@ -152,20 +151,31 @@ final class Relaxation {
 
     private void reach(int number, int bound, int at, int cost, int from, int choice) {
         long entry = entries.entry(number, at);
-        if (entries.reach(entry, cost, from, choice)) {
-            queue(entry, bound);
+        boolean known = entries.isKnown(entry);
+        if (!entries.reach(entry, cost, from, choice)) {
+            return;
+        }
+        if (fewer == null) {
+            queue(entry, 0);
+            return;
+        }
+        int rest = fewer.entries.closedTime(bound, at);
+        if (rest >= 0) {
+            queue(entry, rest);
+        } else if (!known) {
+            waiting.add(fewer.entries.entry(bound, at), entry);
         }
     }
 
-    private void queue(long entry, int bound) {
-        int at = entries.situation(entry);
-        int rest = fewer == null ? 0 : fewer.entries.closedTime(bound, at);
-        if (rest < 0) {
-            waiting = waits == waiting.length ? Arrays.copyOf(waiting, 2 * waits) : waiting;
-            waiting[waits++] = entry;
-        } else {
-            open.add(((long) (entries.time(entry) + rest) << Entries.BITS) | entry);
+    /** Queues what waited for an entry of the relaxation of fewer checks, now that it is closed. */
+    private void wake(long closed, int rest) {
+        for (int i = waiting.first(closed); i != 0; i = waiting.next(i)) {
+            queue(waiting.entry(i), rest);
         }
+    }
+
+    private void queue(long entry, int rest) {
+        open.add(((long) (entries.time(entry) + rest) << Entries.BITS) | entry);
     }
 
     /** The least time to the end this is searched from, -1 if it is not known yet. */

@@ -14,16 +14,24 @@ final class Relaxations {
     /** By how much the time rises, tenths of a second. */
     private static final int RISE = 100;
 
+    /** So few different sets of checks made are looked at all together. */
+    private static final int FEW_SETS = 4000;
+
+    /** Checks that are counted one by one before that. */
+    private static final int SINGLY = 4;
+
     private final Problem problem;
     private final Reachable ways;
     private final long[] needed;
+    private final boolean few;
     private final List<Relaxation> levels = new ArrayList<>();
     private int[] first = {};
 
-    Relaxations(Problem problem, long[] needed) {
+    Relaxations(Problem problem) {
         this.problem = problem;
-        this.needed = needed;
+        needed = Turns.needed(problem);
         ways = new Reachable(problem);
+        few = Turns.sets(needed, FEW_SETS) < FEW_SETS;
     }
 
     /** How many situations with checks made were looked at, in all relaxations. */
@@ -56,7 +64,7 @@ final class Relaxations {
                     if (more < 0) {
                         return Optional.of(steps(level));
                     }
-                    add(level.counted() | 1L << more);
+                    add(isNearlyAll(level) ? all() : level.counted() | 1L << more);
                 }
             }
             time = next == Integer.MAX_VALUE ? next : Math.max(time + RISE, next);
@@ -78,6 +86,11 @@ final class Relaxations {
         last().raise(Integer.MAX_VALUE - 1, false);
         first = last().through();
         return last().isDone();
+    }
+
+    /** Whether the next counts all; from the end there would be too much that never begins. */
+    private boolean isNearlyAll(Relaxation level) {
+        return few && !level.isForward() && Long.bitCount(level.counted()) >= SINGLY;
     }
 
     private void add(long counted) {

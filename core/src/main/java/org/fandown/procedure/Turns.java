@@ -26,7 +26,34 @@ final class Turns {
                 last = at;
             }
         }
+        return through(masks);
+    }
+
+    /** Adds what has to be done before what has to be done before. */
+    private static long[] through(long[] masks) {
+        for (int k = 0; k < masks.length; k++) {
+            for (int i = 0; i < masks.length; i++) {
+                masks[i] |= (masks[i] >> k & 1) != 0 ? masks[k] : 0;
+            }
+        }
         return masks;
+    }
+
+    /** How many different sets of items can have been done on the way, counted up to a number. */
+    static int sets(long[] needed, int most) {
+        LongTable known = new LongTable(1 << 6);
+        long[] sets = new long[most];
+        int count = 1;
+        for (int at = 0; at < count; at++) {
+            for (int i = 0; i < needed.length && count < most; i++) {
+                long then = sets[at] | 1L << i;
+                boolean inTurn = (needed[i] & ~sets[at]) == 0;
+                if (inTurn && then != sets[at] && known.improves(then, 0)) {
+                    sets[count++] = then;
+                }
+            }
+        }
+        return count;
     }
 
     private static boolean is(Step item, Check check) {
