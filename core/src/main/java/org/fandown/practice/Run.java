@@ -52,34 +52,8 @@ public record Run(
      * @param watcher looks on
      */
     public PracticeTruck replay(RunWatcher watcher) {
-        PracticeTruck truck = PracticeTruck.of(scenario);
-        watcher.tick(truck);
-        for (RunEntry entry : entries) {
-            pass(truck, entry.tick(), watcher);
-            watcher.before(truck, entry);
-            watcher.after(truck, entry, redo(truck, entry));
-        }
-        pass(truck, ticks, watcher);
-        return truck;
-    }
-
-    private static void pass(PracticeTruck truck, long until, RunWatcher watcher) {
-        while (truck.ticks() < until) {
-            truck.tick();
-            watcher.tick(truck);
-        }
-    }
-
-    /** Does one thing again; returns whether it was refused. */
-    private static boolean redo(PracticeTruck truck, RunEntry entry) {
-        if (entry instanceof RunEntry.Act act) {
-            return truck.act(act.action()).isPresent();
-        }
-        if (entry instanceof RunEntry.Stated said) {
-            truck.state(said.statement());
-        } else if (entry instanceof RunEntry.GaveUp gave) {
-            truck.giveUp(gave.awaited());
-        }
-        return false;
+        Replay replay = Replay.of(this, watcher);
+        replay.advance(ticks);
+        return replay.truck();
     }
 }
