@@ -304,6 +304,22 @@ final class Air {
         supplyDrained = true;
     }
 
+    /** Somebody else opened the drain of the supply reservoir. */
+    void drainIsOpen() {
+        beforeDrain = needles();
+        drained = person.time();
+    }
+
+    /** Somebody else shut the drain of the supply reservoir. */
+    void drainIsShut() {
+        supplyDrained |= sinceDrain() >= DRAINS;
+    }
+
+    /** Somebody else let the compressor pump. */
+    void climbed() {
+        supplyDrained = false;
+    }
+
     /** Drains the supply reservoir and shuts its drain; refused where there is none. */
     void drainSupply() {
         beforeDrain = needles();

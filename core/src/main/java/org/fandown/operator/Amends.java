@@ -82,7 +82,8 @@ final class Amends {
         return drained && person.air().beforeDrain().lower() >= pressure.least();
     }
 
-    private boolean holds(Need need) {
+    /** Whether a need holds now, as far as can be told from outside. */
+    boolean holds(Need need) {
         return switch (need.aspect()) {
             case PRESSURE -> isPressed(need);
             case SECURED -> !is(need, 1) || person.chocked() || person.cab().parked();

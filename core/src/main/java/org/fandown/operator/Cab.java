@@ -182,6 +182,21 @@ final class Cab {
         return person.act(Verb.CLUTCH, percent + " %");
     }
 
+    /** Somebody else worked the pedal. */
+    void footIs(int percent) {
+        foot = percent;
+    }
+
+    /** Somebody else chose the gear. */
+    void gearIs(String chosen) {
+        gear = chosen;
+    }
+
+    /** Somebody else worked the parking knob or lever. */
+    void handBrakeIs(boolean set) {
+        handBrakeSet = set;
+    }
+
     /** The person leaves: feet come off the pedals. */
     void left() {
         foot = 0;

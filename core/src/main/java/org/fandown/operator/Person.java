@@ -34,6 +34,7 @@ final class Person {
     private boolean helper;
     private boolean trailerCharged;
     private int lines = Lines.COUPLED;
+    private Optional<Runnable> onlooker = Optional.empty();
 
     Person(PracticeTruck truck, Durations durations) {
         this.truck = truck;
@@ -68,12 +69,19 @@ final class Person {
     /** Lets time pass; a purge is heard whatever the person does. */
     void pass(double seconds) {
         double end = time() + Math.max(0, seconds);
+        double every = onlooker.isPresent() ? LOOKS_EVERY : HEARS_EVERY;
         while (end - time() > PracticeTruck.TICK / 2) {
-            truck.advance(Math.min(end - time(), HEARS_EVERY));
+            truck.advance(Math.min(end - time(), every));
+            onlooker.ifPresent(Runnable::run);
             if (truck.purging()) {
                 air.heardPurge();
             }
         }
+    }
+
+    /** Lets somebody look on while time passes, or nobody any more. */
+    void watchedBy(Optional<Runnable> looksOn) {
+        onlooker = looksOn;
     }
 
     /** Lets time pass until a moment, if it is still to come. */
@@ -167,6 +175,25 @@ final class Person {
         }
     }
 
+    /** Whether somebody else sits in the cab. */
+    boolean hasHelper() {
+        return helper;
+    }
+
+    /** Takes over from somebody who walked and worked before: what can be seen of it. */
+    void takeOver() {
+        helper = truck.helperInCab();
+        spot =
+                switch (truck.station().spot()) {
+                    case CAB -> Spot.CAB;
+                    case FRONT -> Spot.GROUND;
+                    case REAR -> Spot.REAR;
+                    case WHEEL -> Spot.WHEEL;
+                    case COUPLING -> Spot.COUPLING;
+                    case RESERVOIRS -> Spot.RESERVOIRS;
+                };
+    }
+
     // ---- chocks and lines
 
     /** The wheel that is chocked: the last one of the powered unit on the left. */
@@ -204,6 +231,11 @@ final class Person {
                     default -> Verb.PART_LINES;
                 };
         act(verb, "1");
+    }
+
+    /** Somebody else coupled or parted the lines. */
+    void linesAre(int now) {
+        lines = now;
     }
 
     String linesInWords() {
