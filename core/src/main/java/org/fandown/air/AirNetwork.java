@@ -89,6 +89,40 @@ public final class AirNetwork {
         return links.stream().filter(l -> l.name().equals(name)).findFirst();
     }
 
+    /** Returns how each link lies, in the order of the links. */
+    public List<AirWay> ways() {
+        List<AirWay> ways = new ArrayList<>();
+        for (BranchSpec spec : branchSpecs) {
+            if (spec.kind() != BranchSpec.Kind.EXHAUST) {
+                AirWay.Kind kind =
+                        switch (spec.kind()) {
+                            case CHECK -> AirWay.Kind.CHECK;
+                            case PROTECTION -> AirWay.Kind.PROTECTION;
+                            case INLET -> AirWay.Kind.LAPPING;
+                            default -> AirWay.Kind.PLAIN;
+                        };
+                ways.add(
+                        new AirWay(
+                                links.get(spec.link()),
+                                nodeHandles.get(spec.from()),
+                                nodeHandles.get(spec.to()),
+                                kind,
+                                spec.pilots().stream().map(nodeHandles::get).toList()));
+            }
+        }
+        return ways;
+    }
+
+    /** Returns whether air is pumped into a volume from outside. */
+    public boolean isPumpedInto(AirNode node) {
+        return inflows.stream().anyMatch(inflow -> inflow.node() == node.index());
+    }
+
+    /** Returns whether a volume is a reservoir. */
+    public boolean isReservoir(AirNode node) {
+        return nodeSpecs.get(node.index()).kind() == NodeSpec.Kind.RESERVOIR;
+    }
+
     /** Returns the law of a chamber, empty for another volume. */
     public Optional<ChamberLaw> law(AirNode node) {
         return nodeSpecs.get(node.index()).law();
