@@ -69,14 +69,16 @@ public final class Bridge {
     @JSExport
     public static String plan(String place, String vehicle, String day, int psi, boolean thorough) {
         Scope scope = thorough ? Scope.THOROUGH : Scope.ASKED;
-        Plan plan =
-                Planner.plan(inForce(place, vehicle(vehicle), day), scope, request(psi))
-                        .orElseThrow(
-                                () ->
-                                        new IllegalArgumentException(
-                                                "No order makes all these checks. Next: take"
-                                                        + " another place or vehicle."));
-        return Json.writeCompact(PlanDocument.of(plan));
+        return Json.writeCompact(PlanDocument.of(plan(place, vehicle(vehicle), day, psi, scope)));
+    }
+
+    static Plan plan(String place, Vehicle vehicle, String day, int psi, Scope scope) {
+        return Planner.plan(inForce(place, vehicle, day), scope, request(psi))
+                .orElseThrow(
+                        () ->
+                                new IllegalArgumentException(
+                                        "No order makes all these checks. Next: take another place"
+                                                + " or vehicle."));
     }
 
     /**

@@ -2,18 +2,24 @@ package org.fandown.browser;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.fandown.document.Json;
 import org.fandown.document.Names;
+import org.fandown.document.Node;
 import org.fandown.document.Tree;
 import org.fandown.evidence.StatementReader;
 import org.fandown.evidence.VehicleSource;
+import org.fandown.operator.Guide;
 import org.fandown.practice.OperatorAction;
 import org.fandown.practice.PracticeEvent;
 import org.fandown.practice.PracticeTruck;
+import org.fandown.practice.Replay;
 import org.fandown.practice.Run;
 import org.fandown.practice.RunDocument;
+import org.fandown.practice.RunEntry;
+import org.fandown.practice.RunReader;
+import org.fandown.practice.RunWatcher;
 import org.fandown.practice.RunWriter;
-import org.fandown.practice.Scenario;
 import org.fandown.practice.ScenarioReader;
 import org.fandown.practice.Script;
 import org.fandown.practice.ScriptReader;
@@ -21,7 +27,9 @@ import org.fandown.practice.ScriptRun;
 import org.fandown.practice.Signal;
 import org.fandown.practice.Sound;
 import org.fandown.practice.Verb;
-import org.fandown.units.GaugePressure;
+import org.fandown.procedure.Plan;
+import org.fandown.procedure.PlanDocument;
+import org.fandown.procedure.Scope;
 import org.teavm.jso.JSExport;
 
 /** A practice truck that a page holds on to. Numbers come as one array a frame. */
@@ -30,22 +38,33 @@ public final class Truck {
     private static final double MOST_SECONDS = 3600;
 
     private final PracticeTruck truck;
+    private final Optional<Replay> before;
     private final List<Signal> signals;
-    private final List<String> volumes;
+    private final InsideFrame inside;
     private final double[] frame;
+    private final List<double[]> film = new ArrayList<>();
+    private Optional<Guide> guide = Optional.empty();
 
     /**
-     * Makes the truck of a scenario, as it is found.
+     * Makes the truck of a scenario, as it is found; or that of a run, to be brought by {@link
+     * #redo} to where it was left.
      *
-     * @param scenario the scenario file as JSON, its vehicle written out
+     * @param document the scenario file as JSON, its vehicle written out, or {@code fandown-run/1}
+     * @param isRun whether it is a run
      */
     @JSExport
-    public Truck(String scenario) {
-        Scenario read = new ScenarioReader(VehicleSource.NONE).read(Bridge.json(scenario));
-        truck = PracticeTruck.of(read);
+    public Truck(String document, boolean isRun) {
+        Node read = Bridge.json(document);
+        before = isRun ? Optional.of(Replay.of(RunReader.read(read), told())) : Optional.empty();
+        truck =
+                before.map(Replay::truck)
+                        .orElseGet(
+                                () ->
+                                        PracticeTruck.of(
+                                                new ScenarioReader(VehicleSource.NONE).read(read)));
         signals = Signal.of(truck);
-        volumes = new ArrayList<>(truck.air().volumes());
-        frame = new double[signals.size() + volumes.size()];
+        inside = new InsideFrame(truck.air());
+        frame = new double[signals.size() + inside.size()];
     }
 
     /** What the numbers of a frame are: a list of {@code name} and {@code unit}, as JSON. */
@@ -55,9 +74,7 @@ public final class Truck {
         for (Signal signal : signals) {
             list.add(Tree.map().put("name", signal.name()).put("unit", signal.unit()));
         }
-        for (String volume : volumes) {
-            list.add(Tree.map().put("name", "in " + volume).put("unit", "psi"));
-        }
+        inside.addNames(list);
         return Json.writeCompact(list.build());
     }
 
@@ -68,10 +85,20 @@ public final class Truck {
         for (Signal signal : signals) {
             frame[at++] = signal.value(truck);
         }
-        for (String volume : volumes) {
-            frame[at++] = truck.air().find(volume).map(GaugePressure::inPsi).orElse(0.0);
-        }
+        inside.write(frame, at);
         return frame;
+    }
+
+    /**
+     * How the air system is laid out, as JSON: {@code vessels}, a list of {@code name}, {@code
+     * kind} ({@code reservoir}, {@code chamber}, {@code line}) and {@code pumped}, whether the
+     * compressor pumps into it; {@code ways}, a list of {@code name}, {@code from}, {@code to},
+     * {@code kind} ({@code plain}, {@code check}, {@code protection}, {@code lapping}) and {@code
+     * pilots}, names of vessels whose pressure works it.
+     */
+    @JSExport
+    public String network() {
+        return Json.writeCompact(inside.document());
     }
 
     /**
@@ -87,13 +114,33 @@ public final class Truck {
                                 () ->
                                         new IllegalArgumentException(
                                                 "'" + verb + "' is nothing one can do."));
-        return truck.act(new OperatorAction(known, value)).orElse("");
+        Optional<String> refusal = truck.act(new OperatorAction(known, value));
+        tell(refusal.isPresent());
+        return refusal.orElse("");
     }
 
     /** Lets time pass, in whole ticks of 0.02 s, at most an hour. */
     @JSExport
     public void advance(double seconds) {
         truck.advance(Math.min(MOST_SECONDS, Math.max(0, seconds)));
+        guide.ifPresent(it -> it.tick(truck));
+    }
+
+    /**
+     * Does again what was done in the run, for so long.
+     *
+     * @return whether it stands where it was left
+     */
+    @JSExport
+    public boolean redo(double seconds) {
+        return before.map(replay -> replay.advance((long) Math.ceil(seconds / PracticeTruck.TICK)))
+                .orElse(true);
+    }
+
+    /** Whether a run that was done again came out as it did, to the last bit. */
+    @JSExport
+    public boolean isSame() {
+        return before.map(Replay::isSame).orElse(true);
     }
 
     /** Does what a script file (as JSON) says, without pause. */
@@ -112,6 +159,93 @@ public final class Truck {
     @JSExport
     public void state(String key, String said) {
         truck.state(new StatementReader(truck.vehicle()).read(key, Bridge.json(said)));
+        tell(false);
+    }
+
+    // ---- the guide
+
+    /** Tells the guide what was done or said last. */
+    private void tell(boolean refused) {
+        List<RunEntry> log = truck.log();
+        guide.ifPresent(it -> it.after(truck, log.get(log.size() - 1), refused));
+    }
+
+    /** Tells the guide what is done again. */
+    private RunWatcher told() {
+        return new RunWatcher() {
+            @Override
+            public void tick(PracticeTruck again) {
+                guide.ifPresent(it -> it.tick(again));
+            }
+
+            @Override
+            public void after(PracticeTruck again, RunEntry entry, boolean refused) {
+                guide.ifPresent(it -> it.after(again, entry, refused));
+            }
+        };
+    }
+
+    /**
+     * Lets a guide lead through the quickest plan; to be called before anything is done.
+     *
+     * @param psi pressure the vehicle is found with, psi
+     * @return the plan: a document {@code fandown-plan/1}
+     */
+    @JSExport
+    public String guide(String place, String day, int psi) {
+        Plan plan = Bridge.plan(place, truck.vehicle(), day, psi, Scope.ASKED);
+        guide = Optional.of(Guide.of(plan, truck));
+        return Json.writeCompact(PlanDocument.of(plan));
+    }
+
+    /**
+     * Where the guide is, as JSON: {@code at}, the number of the step that is next; {@code needs},
+     * a list of {@code need}, {@code why}, {@code holds}; {@code open}, ids of the checks still to
+     * be written down. Empty text without a guide.
+     */
+    @JSExport
+    public String guided() {
+        return guide.map(it -> Json.writeCompact(GuideDocument.of(it))).orElse("");
+    }
+
+    /** Goes on, or back, to the step with a number, whatever was done. */
+    @JSExport
+    public void guideTo(int number) {
+        guide.ifPresent(it -> it.goTo(number));
+    }
+
+    /**
+     * Lets the operator perform the next step of the guide.
+     *
+     * @param every how often its {@link #film} has a frame, s
+     * @return what stood in the way, empty text if it was done
+     */
+    @JSExport
+    public String show(double every) {
+        film.clear();
+        double[] last = {truck.time()};
+        Runnable onlooker =
+                () -> {
+                    if (truck.time() - last[0] >= every - PracticeTruck.TICK / 2) {
+                        last[0] = truck.time();
+                        film.add(frame().clone());
+                    }
+                };
+        return guide.orElseThrow(() -> new IllegalStateException("There is no guide."))
+                .show(onlooker)
+                .orElse("");
+    }
+
+    /** How many frames the step has that was shown last. */
+    @JSExport
+    public int filmed() {
+        return film.size();
+    }
+
+    /** One frame of the step that was shown last, from 0. */
+    @JSExport
+    public double[] film(int number) {
+        return film.get(number);
     }
 
     /** The run so far: a document {@code fandown-run/1}. */
@@ -124,6 +258,12 @@ public final class Truck {
     @JSExport
     public String station() {
         return truck.station().toString();
+    }
+
+    /** Whether somebody else sits in the cab. */
+    @JSExport
+    public boolean helper() {
+        return truck.helperInCab();
     }
 
     /** How loud the loudest air is that escapes where the person stands; 1 is just heard. */

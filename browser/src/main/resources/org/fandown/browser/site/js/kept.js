@@ -1,15 +1,15 @@
 // @ts-check
 /**
  * What is kept on this device: drafts that are being worked on with the logs attached to them,
- * finished records, and vehicles of one's own. Every window of the pages uses the same store: a
+ * finished records, vehicles of one's own, and exercises that are not finished. Every window of the pages uses the same store: a
  * change is made to what is there, in one transaction, and the other windows are told.
  */
 
-/** @typedef {'drafts' | 'records' | 'logs' | 'vehicles'} StoreName */
+/** @typedef {'drafts' | 'records' | 'logs' | 'vehicles' | 'practices'} StoreName */
 
-const VERSION = 2;
+const VERSION = 3;
 /** @type {StoreName[]} */
-const STORES = ['drafts', 'records', 'logs', 'vehicles'];
+const STORES = ['drafts', 'records', 'logs', 'vehicles', 'practices'];
 
 /** @type {Promise<IDBDatabase> | undefined} */
 let opened;

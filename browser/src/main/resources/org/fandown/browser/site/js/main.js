@@ -77,7 +77,8 @@ render(
   html`<p>Local law, the maker and licensed technicians come first. A practice result is not a licence to drive.</p>`,
   foot,
 );
-addEventListener('hashchange', show);
+// Whoever came by the keyboard goes on from the work, not from a link that is gone.
+addEventListener('hashchange', () => show().then(() => work.focus({ preventScroll: true })));
 show();
 keepSyncing();
 if ('serviceWorker' in navigator) navigator.serviceWorker.register('/sw.js', { type: 'classic' });

@@ -44,12 +44,23 @@ function read(core, name, bytes) {
 
 /** What can be asked, beside the functions of the core itself. @type {Record<string, (core: any, ...args: any[]) => any>} */
 const own = {
-  /** Makes the truck of a scenario: its number, and what its numbers mean. */
-  open(core, scenario) {
-    const made = new core.Truck(scenario);
+  /** Makes the truck of a scenario, or of a run that is to be done again: its number, and what its numbers mean. */
+  open(core, document, isRun = false) {
+    const made = new core.Truck(document, isRun);
     const id = next++;
     trucks.set(id, made);
-    return { id, names: JSON.parse(made.names()) };
+    return { id, names: JSON.parse(made.names()), network: JSON.parse(made.network()) };
+  },
+  /** Does a run again for so long: the frames on the way, and whether the truck stands as it was left. */
+  redo(core, id, seconds, every) {
+    const it = truck(id);
+    const frames = [];
+    let done = false;
+    for (let gone = 0; gone < seconds && !done; gone += every) {
+      done = it.redo(every);
+      frames.push(Float64Array.from(it.frame()));
+    }
+    return { done, frames, same: done && it.isSame() };
   },
   /** What a log shows, its curves, and the log itself as it travels. @param {any} core @param {File} file */
   async readLog(core, file) {
@@ -78,7 +89,22 @@ const own = {
     it.advance(seconds);
     const spent = performance.now() - began;
     const events = it.eventCount() > from ? JSON.parse(it.events(from)) : [];
-    return { frame: Float64Array.from(it.frame()), events, station: it.station(), hiss: listens ? it.hiss() : 0, spent };
+    return { frame: Float64Array.from(it.frame()), events, station: it.station(), helper: it.helper(), guided: it.guided(), hiss: listens ? it.hiss() : 0, spent };
+  },
+  /** Lets a guide lead: the plan it follows. */
+  guide(core, id, place, day, psi) {
+    return JSON.parse(truck(id).guide(place, day, psi));
+  },
+  guideTo(core, id, number) {
+    truck(id).guideTo(number);
+  },
+  /** Lets the operator perform the next step: its frames, one every so often, and what stood in the way. */
+  show(core, id, every) {
+    const it = truck(id);
+    const trouble = it.show(every);
+    const frames = [];
+    for (let i = 0; i < it.filmed(); i++) frames.push(Float64Array.from(it.film(i)));
+    return { frames, trouble };
   },
   perform(core, id, script) {
     truck(id).perform(script);

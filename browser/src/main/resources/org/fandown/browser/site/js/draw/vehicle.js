@@ -71,7 +71,7 @@ export function vehicleDrawing(vehicle, what) {
       (u) => svg`<rect x="92" y=${u.top} width=${WIDE - 184} height=${u.bottom - u.top} rx="16" class="body" />
         ${p.axles.filter((a) => a.y > u.top && a.y < u.bottom).map((a) => svg`<line x1="60" x2=${WIDE - 60} y1=${a.y + 27} y2=${a.y + 27} class="axle" />`)}`,
     )}
-    ${target('cab', 'Cab', svg`<rect x="112" y="60" width="136" height="52" rx="12" class="spot" /><text x="180" y="92" text-anchor="middle">cab</text>`)}
+    ${target('cab', 'At the cab', svg`<rect x="112" y="60" width="136" height="52" rx="12" class="spot" /><text x="180" y="92" text-anchor="middle">cab</text>`)}
     ${p.units.map((u) => {
       const y = Math.max(u.top + 124, u.bottom - 64);
       const middle = u.number === 1 ? y : u.bottom - 60;

@@ -1,114 +1,80 @@
 // @ts-check
-/** Practice: choose an exercise, operate the truck and walk round it, conclude, and be marked. */
+/** Practice: choose an exercise, or go on with one that is not finished. */
 import { html, render } from '/lib/lit-html/lit-html.js';
-import { askJson } from '../engine.js';
-import { places, scenarios, today, vehicles } from '../data.js';
-import { Session, clock } from '../practice/session.js';
-import { dash } from '../practice/dash.js';
-import { cab } from '../practice/cab.js';
-import { walk } from '../practice/walk.js';
-import { inside } from '../practice/inside.js';
-import { Notes, notes } from '../practice/notes.js';
-import { After, after } from '../practice/after.js';
+import { places, scenarios, vehicles } from '../data.js';
+import { askToStay } from '../kept.js';
 import { Own, own } from '../practice/own.js';
-import { Sound } from '../practice/sound.js';
+import { Unfinished } from '../practice/unfinished.js';
+import { exercise } from '../practice/exercise.js';
 
-/** @param {HTMLElement} place @param {string[]} rest */
+const USUAL_PLACE = 'CA-ON';
+
+/** How an exercise can be done, the usual way first. */
+const MODES = [
+  ['guided', 'Guided'],
+  ['free', 'Practise'],
+  ['test', 'Test'],
+];
+
+/** @param {HTMLElement} place @param {string[]} rest the exercise and how it is done, or 'run' and one that was begun */
 export async function show(place, rest) {
+  if (rest[0] === 'run') {
+    const kept = await Unfinished.find(rest[1]);
+    return kept ? exercise(place, kept) : gone(place);
+  }
   const all = await scenarios();
   const chosen = all.find((s) => s.id === rest[0]);
-  if (chosen) return exercise(place, chosen, rest[1] === 'test');
-  /** @type {(() => void) | undefined} */
-  let leave;
-  let begun = false;
-  const mine = new Own(await places(), await vehicles(), async (made) => {
-    begun = true;
-    place.replaceChildren();
-    const fresh = place.appendChild(document.createElement('div'));
-    leave = await exercise(fresh, made, made.test);
-  });
-  const draw = () => begun || render(choices(all, mine, draw), place);
+  if (chosen) return begin(chosen, MODES.some(([m]) => m === rest[1]) ? rest[1] : 'free');
+  const mine = new Own(await places(), await vehicles(), begin);
+  const open = (await Unfinished.list()).filter((u) => u.run);
+  const draw = () => render(choices(all, mine, open, draw), place);
   draw();
-  return () => leave?.();
 }
 
-/** @param {any[]} all @param {Own} mine @param {() => void} draw */
-function choices(all, mine, draw) {
+/** @param {any} what @param {any} mode */
+async function begin(what, mode) {
+  const made = await Unfinished.begin(what, mode, what.scenario.place ?? USUAL_PLACE);
+  askToStay();
+  location.replace('#/practice/run/' + made.data.id);
+}
+
+/** @param {HTMLElement} place */
+function gone(place) {
+  render(
+    html`<h1>This exercise is not here any more</h1>
+      <p>It was finished or thrown away, or it was begun on another device. What is finished stands under <a href="#/records">Records</a>.</p>
+      <p><a class="button main" href="#/practice">Choose an exercise</a></p>`,
+    place,
+  );
+}
+
+/** @param {any[]} all @param {Own} mine @param {any[]} open @param {() => void} draw */
+function choices(all, mine, open, draw) {
   return html`<h1>Practice</h1>
-    <p>Nobody gets hurt here, and no school can put these faults on a real truck. In a test you do not see inside the air system.</p>
+    <p>Nobody gets hurt here, and no school can put these faults on a real truck. Guided, you are told each step with its reason and can have it shown; in a test you do not see inside the air system.</p>
+    ${open.length ? html`<h2>Not finished yet</h2><ul class="cards">${open.map((u) => unfinished(u, open, draw))}</ul><h2>Begin</h2>` : ''}
     <ul class="cards">
       ${all.map(
         (s) =>
           html`<li class="sheet"><h2>${s.title}</h2><p>${s.told}</p><p class="faint">${s.vehicleName}</p>
-            <div class="row"><a class="button main" href=${'#/practice/' + s.id}>Practise<span class="hidden">: ${s.title}</span></a>
-            <a class="button" href=${'#/practice/' + s.id + '/test'}>Test<span class="hidden">: ${s.title}</span></a></div></li>`,
+            <div class="row">${MODES.map(
+              ([mode, title], i) => html`<a class=${i ? 'button' : 'button main'} href=${'#/practice/' + s.id + '/' + mode}>${title}<span class="hidden">: ${s.title}</span></a>`,
+            )}</div></li>`,
       )}
     </ul>
-    ${own(mine, draw)}`;
+    ${own(mine, MODES, draw)}`;
 }
 
-const USUAL_PLACE = 'CA-ON';
-
-/** @param {HTMLElement} place @param {any} what @param {boolean} test */
-async function exercise(place, what, test) {
-  const [session] = await Promise.all([Session.open(what), places()]);
-  const rulesOf = what.scenario.place ?? USUAL_PLACE;
-  const vehicle = JSON.stringify(what.scenario.vehicle);
-  const [plan, checks, parts] = await Promise.all([askJson('plan', rulesOf, vehicle, today(), 0, false), askJson('checks'), askJson('parts', vehicle)]);
-  const ids = [...new Set(plan.steps.flatMap((s) => s.checks ?? []))];
-  const mine = new Notes(session, rulesOf, ids.map((id) => checks.find((c) => c.id === id)), parts);
-  /** @type {After | undefined} */
-  let result;
-
-  /** Where one can be. @type {{id: string, title: string, show: () => any, dash: boolean}[]} */
-  const views = [
-    { id: 'cab', title: 'Cab', show: () => cab(session), dash: true },
-    { id: 'walk', title: 'Walk round', show: () => walk(session), dash: false },
-    { id: 'notes', title: 'Notes', show: () => notes(mine), dash: true },
-    ...(test ? [] : [{ id: 'inside', title: 'Inside', show: () => inside(session), dash: true }]),
-    { id: 'past', title: 'What happened', show: () => happened(session), dash: false },
-  ];
-  const sound = new Sound();
-  let view = views[0];
-  const choose = (v) => {
-    view = v;
-    if (v.id === 'cab') session.act('stand', 'cab');
+/** @param {any} u @param {any[]} open @param {() => void} draw */
+function unfinished(u, open, draw) {
+  const away = async () => {
+    if (!confirm('Throw this unfinished exercise away?')) return;
+    await new Unfinished(u).forget();
+    open.splice(open.indexOf(u), 1);
+    draw();
   };
-
-  session.draw = () => {
-    session.listens = sound.on;
-    if (sound.on) sound.follow(session);
-    if (mine.done && !result) {
-      result = new After(session, rulesOf);
-      session.pause();
-      result.mark().then(session.draw);
-    }
-    render(
-      html`<h1>${what.title}</h1>
-        ${result
-          ? after(result)
-          : html`<p>${what.told}</p>
-              <nav class="views" aria-label="Views">
-                ${views.map((v) => html`<button aria-pressed=${v === view} @click=${() => choose(v)}>${v.title}</button>`)}
-                <button aria-pressed=${sound.on} @click=${() => sound.toggle()}>Sound</button>
-              </nav>
-              ${view.dash ? dash(session) : ''}
-              <p class="refused" role="status">${session.refused}</p>
-              ${view.show()}`}`,
-      place,
-    );
-  };
-  place.addEventListener('input', () => result && session.draw?.());
-  return () => {
-    sound.close();
-    session.close();
-  };
-}
-
-/** @param {Session} s */
-function happened(s) {
-  return html`<section class="sheet" aria-label="What happened">
-    <ol class="events">${s.events.map((e) => html`<li><b>${clock(e.seconds)}</b> <span class=${e.kind === 'hazard' || e.kind === 'refused' ? 'bad' : ''}>${e.text}</span></li>`)}</ol>
-    <p class="faint">The simulation takes ${(100 * s.share).toFixed(1)} % of a frame.</p>
-  </section>`;
+  return html`<li class="sheet"><h3>${u.exercise.title}</h3>
+    <p>Begun ${u.begun.slice(0, 16).replace('T', ' ')}${u.mode === 'free' ? '' : ', ' + u.mode}</p>
+    <div class="row"><a class="button main" href=${'#/practice/run/' + u.id}>Go on<span class="hidden">: ${u.exercise.title}</span></a>
+      <button @click=${away}>Throw away<span class="hidden">: ${u.exercise.title}</span></button></div></li>`;
 }

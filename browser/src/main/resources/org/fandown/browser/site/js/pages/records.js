@@ -8,9 +8,10 @@ import { all, get } from '../kept.js';
 import { onSync, sync } from '../sync.js';
 import { recognised } from '../yard/log.js';
 import { TraceChart } from '../yard/trace.js';
+import { PRACTICE, showFinished } from '../practice/finished.js';
 import { findings, verdict } from '../yard/review.js';
 
-const STATES = { here: 'on this device, not yet sent', there: 'kept by the server', refused: 'refused by the server' };
+const STATES = { device: 'an exercise, kept on this device', here: 'on this device, not yet sent', there: 'kept by the server', refused: 'refused by the server' };
 
 /** @param {HTMLElement} place @param {string[]} rest */
 export function show(place, rest) {
@@ -23,7 +24,7 @@ async function list(place) {
 
   async function find() {
     const mine = ++state.asked;
-    const here = (await all('records')).map((r) => ({ id: r.id, made: r.made, place: r.place, vehicle: r.vehicle, verdict: r.verdict.replace(/-/g, ' '), state: r.state, words: JSON.stringify(r.record.inspection.report) }));
+    const here = (await all('records')).map((r) => ({ id: r.id, made: r.made, place: r.place, vehicle: r.vehicle, verdict: r.verdict.replace(/-/g, ' '), passed: r.passed, state: r.state, words: JSON.stringify(r.record.inspection?.report ?? r.record.mode) }));
     let there = [];
     state.server = true;
     try {
@@ -49,7 +50,7 @@ async function list(place) {
         <ul class="cards" aria-live="polite">
           ${state.rows.map(
             (r) => html`<li class="sheet"><h2>${r.vehicle}</h2>
-              <p class=${r.verdict === 'fit to move' ? 'good' : r.verdict === 'not fit to move' ? 'bad' : 'doubt'}>${r.verdict}</p>
+              <p class=${r.passed || r.verdict === 'fit to move' ? 'good' : r.passed === false || r.verdict === 'not fit to move' ? 'bad' : 'doubt'}>${r.verdict}</p>
               <p>${new Date(r.made).toLocaleString()}, ${r.place}</p><p class="faint">${STATES[r.state]}</p>
               <a class="button" href=${'#/records/' + r.id}>Open<span class="hidden">: ${r.vehicle}</span></a></li>`,
           )}
@@ -65,6 +66,7 @@ async function list(place) {
 /** @param {HTMLElement} place @param {string} id */
 async function open(place, id) {
   const here = await get('records', id);
+  if (here?.kind === PRACTICE) return showFinished(place, here);
   const record = here?.record ?? (await fromServer(id));
   await places();
   const judgement = await askJson('judge', JSON.stringify(record.inspection));

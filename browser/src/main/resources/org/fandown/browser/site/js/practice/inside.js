@@ -1,102 +1,136 @@
 // @ts-check
-/** The inside view: the air system, with the pressure in every vessel and line. For teaching. */
+/** The inside view: the air system as the vehicle's file lays it out, with the pressure in every vessel and line. For teaching. */
 import { html, svg } from '/lib/lit-html/lit-html.js';
+import { arrange, words } from '../draw/network.js';
 
 const FULL = 130;
-const W = 150;
+const W = 122;
 const H = 54;
+const ACROSS = W + 44;
+const DOWN = H + 22;
+
+/** Less than this is no flow that anybody could see, g/s. */
+const STILL = 0.02;
+
+/** @type {WeakMap<any, any>} */
+const plans = new WeakMap();
+
+/** @param {any} network */
+function planOf(network) {
+  const known = plans.get(network) ?? arrange(network);
+  plans.set(network, known);
+  return known;
+}
 
 /** @param {number} psi */
 const share = (psi) => Math.max(0, Math.min(1, psi / FULL));
 
-/** Columns of the drawing: what stands in each, from the compressor to the wheels. */
-const COLUMNS = [
-  ['discharge', 'supply', 'purge'],
-  ['primary', 'secondary', 'parking'],
-  ['primary-delivery', 'secondary-delivery', 'dash', 'hand-delivery'],
-  ['rear-service', 'front-service', 'park-line', 'trailer-signal'],
-];
-
 /** Whole psi, never minus nothing. @param {number} psi */
 const whole = (psi) => String(Math.max(0, Math.round(psi)));
 
-/** @param {string} name */
-const title = (name) => name.replace(/-/g, ' ').replace('.', ' ').replace(/unit(\d)/, 'unit $1');
+/** @param {any} box */
+const at = (box) => ({ x: 8 + box.column * ACROSS, y: 8 + box.row * DOWN });
 
 /** @param {import('./session.js').Session} s */
 export function inside(s) {
-  const volumes = s.names.map((n) => n.name).filter((n) => n.startsWith('in ') && n !== 'in atmosphere').map((n) => n.slice(3));
-  const columns = COLUMNS.map((c) => c.filter((name) => volumes.includes(name)));
-  const placed = new Set(columns.flat());
-  const wheels = volumes.filter((v) => /^\d+[LR]\./.test(v));
-  const rest = volumes.filter((v) => !placed.has(v) && !wheels.includes(v));
-  columns.push(rest.filter((v) => v.includes('spring') || v.startsWith('supply-line') || v === 'pedal-signal'));
-  columns.push(rest.filter((v) => v.startsWith('control-line') || (v.startsWith('unit') && !v.includes('spring'))));
-  const spots = new Map();
-  columns.forEach((c, x) => c.forEach((name, y) => spots.set(name, { x: 10 + x * (W + 26), y: 30 + y * (H + 22) })));
-  const high = Math.max(...columns.map((c) => c.length)) * (H + 22) + 40;
-  const wide = columns.length * (W + 26);
+  const plan = planOf(s.network);
+  const wide = plan.columns * ACROSS;
+  const high = plan.rows * DOWN + 8;
+  const open = plan.joins.filter((j) => j.ways.some((w) => s.value('open ' + w.name) > 0 || w.kind !== 'plain' || !w.name.startsWith('crossed')));
   return html`<section class="sheet" aria-label="Inside the air system">
     <div class="row valves">
       ${state('Compressor', s.on('compressor pumps') ? 'pumps' : s.value('engine') > 0 ? 'rests' : 'stands')}
       ${state('Dryer', s.on('purge') ? 'purges' : 'shut')}
       ${state('Foot valve', Math.round(s.value('foot brake')) + ' %')}
-      ${state('Parking valve', s.on('parking knob in') ? 'in: released' : 'out: set')}
+      ${s.has('in park-line') ? state('Parking valve', s.on('parking knob in') ? 'in: released' : 'out: set') : ''}
       ${s.tows ? state('Trailer supply valve', s.on('trailer knob in') ? 'in: open' : 'out: closed') : ''}
     </div>
-    <div class="table">
-      <svg class="inside" viewBox=${'0 0 ' + wide + ' ' + high} width=${wide} role="img" aria-label="Pressures in vessels and lines">
-        ${pipes(spots).map(([a, b]) => pipe(spots.get(a), spots.get(b), share(s.value('in ' + b))))}
-        ${[...spots].map(([name, at]) => vessel(name, at, s.value('in ' + name)))}
+    <div class="table" tabindex="0" role="group" aria-label="The drawing; move it sideways">
+      <svg class="inside" viewBox=${'0 0 ' + wide + ' ' + high} width=${wide} role="img" aria-label="From the compressor on the left to the wheels on the right: pressures in vessels and lines, valves open or shut. The same in words below.">
+        ${open.flatMap((j) => j.ways.flatMap((w) => pilots(w, plan, j)))}
+        ${open.map((j) => join(s, j))}
+        ${plan.boxes.map((b) => box(s, b))}
       </svg>
     </div>
-    <h3>At the wheels</h3>
-    <div class="table"><table>
-      <thead><tr><th>Wheel</th><th>Service chamber</th><th>Spring chamber</th><th>Push rod</th></tr></thead>
-      <tbody>${[...new Set(wheels.map((v) => v.split('.')[0]))].map(
-        (w) => html`<tr><th>${w}</th><td>${bar(s, w + '.service')}</td><td>${bar(s, w + '.spring')}</td><td>${s.has('stroke ' + w) ? s.value('stroke ' + w).toFixed(2) + ' in' : ''}</td></tr>`,
-      )}</tbody>
-    </table></div>
+    <p class="faint">Deeper means more pressure. A gap in a line is a valve that is shut, a triangle one that lets air pass the way it points, a dashed line a valve's control.</p>
+    <details><summary>In words</summary>
+      <h3>Valves</h3><ul>${s.network.ways.filter((w) => isValve(w)).map((w) => html`<li>${words(w.name)}: <b>${does(s, w)}</b></li>`)}</ul>
+      <h3>Pressures</h3><ul>${s.network.vessels.map((v) => html`<li>${words(v.name)}: <b>${whole(s.value('in ' + v.name))} psi</b></li>`)}</ul>
+    </details>
   </section>`;
 }
 
 /** @param {string} what @param {string} how */
 const state = (what, how) => html`<span class="valve">${what} <b>${how}</b></span>`;
 
-/** @param {any} s @param {string} name */
-function bar(s, name) {
-  if (!s.has('in ' + name)) return '';
-  const psi = s.value('in ' + name);
-  return html`<span class="bar" style=${'--p:' + share(psi).toFixed(3)}>${whole(psi)} psi</span>`;
+/** A hose or an orifice is no valve, nor is what fittings lose. @param {any} w */
+const isValve = (w) => !/^(hose-|seep-|bridge-|purge-orifice)/.test(w.name);
+
+/** What a valve does now, in words. @param {import('./session.js').Session} s @param {any} w */
+function does(s, w) {
+  const flow = s.value('through ' + w.name);
+  if (w.kind === 'lapping') return flow > STILL ? 'lets air in' : s.value('out of ' + w.name) > STILL ? 'lets air out' : 'holds';
+  if (w.kind === 'plain') return s.value('open ' + w.name) <= 0 ? 'shut' : Math.abs(flow) > STILL ? 'open, air passes' : 'open';
+  return flow > STILL ? 'open' : 'shut';
 }
 
-/** @param {string} name @param {{x: number, y: number}} at @param {number} psi */
-function vessel(name, at, psi) {
-  const p = share(psi);
-  return svg`<g transform=${'translate(' + at.x + ' ' + at.y + ')'}>
-    <rect width=${W} height=${H} rx="14" class="hollow" />
-    <rect y=${H * (1 - p)} width=${W} height=${H * p} rx="14" class="air" style=${'--p:' + p.toFixed(3)} />
-    <text x="10" y="20">${title(name)}</text>
-    <text x="10" y="44" class="psi">${whole(psi)} psi</text>
+/** @param {import('./session.js').Session} s @param {any} b */
+function box(s, b) {
+  const { x, y } = at(b);
+  const psi = b.vessels.map((v) => s.value('in ' + v));
+  const each = W / psi.length;
+  const round = b.kind === 'reservoir' ? 26 : b.kind === 'chamber' ? 4 : 12;
+  const leaves = b.vessels.some((v) => s.network.ways.some((w) => w.from === v && w.to === 'atmosphere' && !w.name.startsWith('seep-') && s.value('through ' + w.name) > STILL));
+  return svg`<g transform=${'translate(' + x + ' ' + y + ')'}>
+    <clipPath id=${'box-' + b.column + '-' + b.row}><rect width=${W} height=${H} rx=${round} /></clipPath>
+    <rect width=${W} height=${H} rx=${round} class="hollow" />
+    <g clip-path=${'url(#box-' + b.column + '-' + b.row + ')'}>
+      ${psi.map((p, i) => svg`<rect x=${i * each} y=${H * (1 - share(p))} width=${each} height=${H * share(p)} class="air" style=${'--p:' + share(p).toFixed(3)} />`)}
+    </g>
+    <rect width=${W} height=${H} rx=${round} class="rim" />
+    <text x=${W / 2} y="21" text-anchor="middle">${b.title}</text>
+    ${psi.map((p, i) => svg`<text x=${(i + 0.5) * each} y="45" text-anchor="middle" class="psi">${psi.length > 1 ? b.vessels[i].match(/[LR]/)?.[0] + ' ' : ''}${whole(p)}</text>`)}
+    ${leaves ? svg`<path d=${'M' + (W - 22) + ' ' + (H + 2) + 'v14m-6 -6l6 8l6 -8'} class="leaves" />` : ''}
   </g>`;
 }
 
-/** Which vessel feeds which. */
-const FEEDS = [
-  ['discharge', 'supply'], ['supply', 'primary'], ['supply', 'secondary'], ['discharge', 'primary'], ['discharge', 'secondary'], ['supply', 'parking'],
-  ['primary', 'primary-delivery'], ['secondary', 'secondary-delivery'], ['primary', 'dash'], ['secondary', 'dash'], ['parking', 'dash'],
-  ['primary-delivery', 'rear-service'], ['secondary-delivery', 'front-service'], ['dash', 'park-line'], ['park-line', 'rear-spring'],
-  ['dash', 'supply-line-1'], ['hand-delivery', 'trailer-signal'], ['trailer-signal', 'control-line-1'],
-];
-
-/** @param {Map<string, any>} spots */
-function pipes(spots) {
-  return FEEDS.filter(([a, b]) => spots.has(a) && spots.has(b) && !(a === 'discharge' && b !== 'supply' && spots.has('supply')));
+/** The line between two boxes with its valves. @param {import('./session.js').Session} s @param {any} j */
+function join(s, j) {
+  const a = at(j.from);
+  const b = at(j.to);
+  const p = share(Math.max(...j.to.vessels.map((v) => s.value('in ' + v))));
+  const from = [a.x + W, a.y + H / 2];
+  const ahead = b.x > a.x;
+  const to = ahead ? [b.x, b.y + H / 2] : [b.x + W, b.y + H / 2];
+  const turn = Math.max(from[0], to[0]) + (ahead ? 0 : 22) - (ahead ? to[0] - from[0] - 20 - (j.from.row % 3) * 6 : 0);
+  const valve = j.ways.find(isValve);
+  return svg`<path d=${'M' + from + 'H' + turn + 'V' + to[1] + 'H' + to[0]} class="pipe" style=${'--p:' + p.toFixed(3)} />
+    ${valve ? symbol(s, j, to[0] - (ahead ? 22 : -22), to[1], ahead) : ''}`;
 }
 
-/** @param {{x: number, y: number}} a @param {{x: number, y: number}} b @param {number} p */
-function pipe(a, b, p) {
-  if (a.x === b.x) return svg`<path d=${'M' + (a.x + W / 2) + ' ' + (a.y + H) + 'V' + b.y} class="pipe" style=${'--p:' + p.toFixed(3)} />`;
-  const middle = (a.x + W + b.x) / 2;
-  return svg`<path d=${'M' + (a.x + W) + ' ' + (a.y + H / 2) + 'H' + middle + 'V' + (b.y + H / 2) + 'H' + b.x} class="pipe" style=${'--p:' + p.toFixed(3)} />`;
+/** A valve just before what it feeds: pointed one way, gapped where shut. @param {import('./session.js').Session} s @param {any} j @param {number} x @param {number} y @param {boolean} ahead */
+function symbol(s, j, x, y, ahead) {
+  const all = j.ways.filter(isValve);
+  const flow = all.find((w) => Math.abs(s.value('through ' + w.name)) > STILL);
+  const out = all.some((w) => s.value('out of ' + w.name) > STILL);
+  const open = flow !== undefined || all.some((w) => w.kind === 'plain' && s.value('open ' + w.name) > 0);
+  const back = flow && (flow.to !== j.to.vessels[0] && !j.to.vessels.includes(flow.to)) !== s.value('through ' + flow.name) < 0;
+  const left = ahead === Boolean(back);
+  const d = left ? 'M9 -9L-9 0L9 9Z' : 'M-9 -9L9 0L-9 9Z';
+  return svg`<g transform=${'translate(' + x + ' ' + y + ')'} class=${open || out ? 'symbol open' : 'symbol shut'}>
+    ${open ? svg`<path d=${d} />` : svg`<path d="M-8 -11V11M8 -11V11" />`}
+    ${out ? svg`<path d="M0 12v10m-5 -5l5 6l5 -6" class="leaves" />` : ''}
+  </g>`;
+}
+
+/** Which vessels work a valve. @param {any} w @param {any} plan @param {any} j */
+function pilots(w, plan, j) {
+  const to = at(j.to);
+  return w.pilots
+    .map((name) => plan.boxes.find((b) => b.vessels.includes(name)))
+    .filter((b) => b && b !== j.from && b !== j.to)
+    .map((b) => {
+      const from = at(b);
+      return svg`<path d=${'M' + (from.x + W / 2) + ' ' + (from.y + H) + 'v9H' + (to.x - 22) + 'V' + (to.y + H / 2)} class="control" />`;
+    });
 }

@@ -6,18 +6,24 @@ import { partList, strokes } from '../yard/wheels.js';
 
 /** What the forms of the yard write into, each change being said to the truck. */
 export class Notes {
-  /** @param {import('./session.js').Session} session @param {string} place @param {any[]} checks @param {{parts: string[], wheels: string[]}} what */
-  constructor(session, place, checks, what) {
+  /** @param {import('./session.js').Session} session @param {string} place @param {any[]} checks @param {{parts: string[], wheels: string[]}} what @param {any} [before] what was kept of them */
+  constructor(session, place, checks, what, before) {
     this.session = session;
     this.checks = checks;
     this.what = what;
-    this.open = '';
-    this.verdict = '';
+    this.open = before?.open ?? '';
+    this.verdict = before?.verdict ?? '';
     this.done = false;
     /** @type {Set<string>} */
-    this.defects = new Set();
+    this.defects = new Set(before?.defects ?? []);
     /** @type {any} */
-    this.data = { place, entries: {}, readings: {}, wheels: {}, parts: {}, othersSeen: false, photos: [] };
+    this.data = before?.data ?? { place, entries: {}, readings: {}, wheels: {}, parts: {}, othersSeen: false, photos: [] };
+  }
+
+  /** What is kept of them on the device. */
+  kept() {
+    const { data, open, verdict, defects } = this;
+    return structuredClone({ data, open, verdict, defects: [...defects] });
   }
 
   /** The clock of the exercise, ms. */
@@ -34,8 +40,11 @@ export class Notes {
       const fresh = Object.fromEntries(Object.entries(this.data[key]).filter(([k, v]) => JSON.stringify(v) !== JSON.stringify(before[key][k])));
       if (Object.keys(fresh).length) said[key] = fresh;
     }
+    // What was called wrong and is not after all was looked at, and is in order.
+    for (const part of Object.keys(before.parts).filter((p) => !(p in this.data.parts))) said.parts = { ...said.parts, [part]: 'ok' };
     if (this.data.othersSeen && !before.othersSeen) said.parts = { ...said.parts, 'all-others': 'ok' };
     if (Object.keys(said).length) await this.session.state('record', said);
+    else await this.session.changed?.();
   }
 
   /** @param {any} check */
@@ -72,8 +81,8 @@ export function notes(n) {
   </section>`;
 }
 
-/** @param {Notes} n @param {any} c @param {() => void} draw */
-function form(n, c, draw) {
+/** What is written down of a check. @param {Notes} n @param {any} c @param {() => void} draw */
+export function form(n, c, draw) {
   if (isEntered(c)) return entry(c, n, draw);
   if (c.id === 'pushrod-applied-stroke') return strokes('applied', n.what.wheels, n, draw);
   if (c.id === 'pushrod-free-stroke') return strokes('free', n.what.wheels, n, draw);

@@ -10,7 +10,7 @@ const TRIES = 20;
 const draw = (n) => crypto.getRandomValues(new Uint32Array(1))[0] % n;
 
 export class Own {
-  /** @param {any[]} places @param {any[]} vehicles @param {(exercise: any) => void} begin */
+  /** @param {any[]} places @param {any[]} vehicles @param {(exercise: any, mode: string) => Promise<void>} begin */
   constructor(places, vehicles, begin) {
     this.places = places;
     this.vehicles = vehicles;
@@ -19,7 +19,6 @@ export class Own {
     this.place = 'CA-ON';
     this.start = '0 psi';
     this.hidden = 'chance';
-    this.test = false;
     /** @type {any[]} */
     this.faults = [];
     /** @type {Set<string>} */
@@ -57,8 +56,8 @@ export class Own {
     };
   }
 
-  /** Makes the exercise; by chance one or two faults are hidden. */
-  async make() {
+  /** Makes the exercise and begins it; by chance one or two faults are hidden. @param {string} mode */
+  async make(mode) {
     this.trouble = '';
     const { wheels } = await askJson('parts', JSON.stringify(this.file));
     const count = this.hidden === 'chance' ? 1 + draw(2) : 0;
@@ -72,7 +71,7 @@ export class Own {
         if (!faults.some((f) => f.fault === one.fault)) faults.push(one);
       }
       const scenario = this.scenario(faults);
-      this.begin({ id: 'own', title: scenario.title, told: scenario.told, scenario, test: this.test });
+      await this.begin({ id: 'own', title: scenario.title, told: scenario.told, scenario }, mode);
     } catch (e) {
       this.trouble = e instanceof Error ? e.message : String(e);
     }
@@ -95,8 +94,8 @@ export class Own {
   }
 }
 
-/** @param {Own} o @param {() => void} redraw */
-export function own(o, redraw) {
+/** @param {Own} o @param {string[][]} modes how it can be done @param {() => void} redraw */
+export function own(o, modes, redraw) {
   /** @param {keyof Own} key @param {string} label @param {string[][]} from @param {() => any} [then] */
   const choice = (key, label, from, then) =>
     html`<label>${label}<select name=${key} @change=${async (e) => { o[key] = e.target.value; await then?.(); redraw(); }}>
@@ -109,12 +108,24 @@ export function own(o, redraw) {
       ${choice('start', 'Found with', [['0 psi', 'no air'], ['60 psi', '60 psi'], ['100 psi', '100 psi']])}
       ${choice('hidden', 'Hidden faults', [['chance', 'by chance'], ['instructor', 'chosen by an instructor'], ['none', 'none']], () => o.faults.length || o.learn())}
     </div>
-    ${o.hidden === 'instructor'
-      ? html`<details open><summary>Faults (${o.chosen.size}). The learner should look away now.</summary>
-          <div class="row">${o.faults.map((f) => html`<button class="small" aria-pressed=${o.chosen.has(f.fault)} @click=${() => { o.chosen.has(f.fault) ? o.chosen.delete(f.fault) : o.chosen.add(f.fault); redraw(); }}>${f.title}</button>`)}</div></details>`
-      : ''}
-    <p class="row"><button class="main" @click=${async () => { o.test = false; if (!o.faults.length) await o.learn(); await o.make(); redraw(); }}>Practise</button>
-      <button @click=${async () => { o.test = true; if (!o.faults.length) await o.learn(); await o.make(); redraw(); }}>Test</button></p>
+    ${o.hidden === 'instructor' ? faults(o, redraw) : ''}
+    <p class="row">${modes.map(([mode, title], i) => html`<button class=${i ? '' : 'main'} @click=${async () => { if (!o.faults.length) await o.learn(); await o.make(mode); redraw(); }}>${title}</button>`)}</p>
     ${o.trouble ? html`<p class="trouble" role="alert">${o.trouble}</p>` : ''}
   </section>`;
+}
+
+/** What an instructor hides, by the part of the air system it is in. @param {Own} o @param {() => void} redraw */
+function faults(o, redraw) {
+  const groups = [...new Set(o.faults.map((f) => f.group))];
+  const flip = (id) => {
+    if (!o.chosen.delete(id)) o.chosen.add(id);
+    redraw();
+  };
+  return html`<h3>Faults to hide: ${o.chosen.size}</h3><p>The learner should look away now.</p>
+    ${groups.map((group) => {
+      const here = o.faults.filter((f) => f.group === group);
+      const taken = here.filter((f) => o.chosen.has(f.fault)).length;
+      return html`<details class="group"><summary>${group.charAt(0).toUpperCase() + group.slice(1).replace(/-/g, ' ')} <span class="faint">${taken ? taken + ' of ' : ''}${here.length}</span></summary>
+        <div class="row">${here.map((f) => html`<button class="small" aria-pressed=${o.chosen.has(f.fault)} @click=${() => flip(f.fault)}>${f.title}</button>`)}</div></details>`;
+    })}`;
 }

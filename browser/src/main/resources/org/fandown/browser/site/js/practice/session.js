@@ -1,12 +1,24 @@
 // @ts-check
 /** One exercise that runs: the truck in the core, its numbers, and who wants to know of each frame. */
 import { ask } from '../engine.js';
+import { Deeds } from './deeds.js';
 
 /** Longest time a frame lets pass, s: a page that was hidden does not run on meanwhile. */
 const MOST_STEP = 0.25;
 
+/** A tick of the truck, s. */
+const TICK = 0.02;
+
+/** A frame of the past is kept so often, s. */
+const PAST = 0.5;
+
+/** So much of a run is done again before the page says how far it is, s. */
+const REDONE = 20;
+
 /** Frames whose cost is averaged. */
 const LAST = 120;
+
+/** @typedef {{place: string, day: string, at: number}} Lead */
 
 export class Session {
   /** @param {any} exercise {id, title, told, scenario} @param {number} id @param {{name: string, unit: string}[]} names */
@@ -19,30 +31,80 @@ export class Session {
     this.frame = new Float64Array(names.length);
     /** @type {{seconds: number, kind: string, text: string}[]} */
     this.events = [];
+    this.deeds = new Deeds();
     /** Frames of the past, for trace and replay. @type {{seconds: number, frame: Float64Array}[]} */
     this.past = [];
     this.station = 'front';
+    this.helper = false;
     /** How loud air escapes where one stands; 1 is just heard. */
     this.hiss = 0;
     /** Whether anybody wants to hear it. */
     this.listens = false;
     this.refused = '';
-    this.pedal = 0;
+    /** Whether the pedal is held by a finger or a key. */
+    this.pressed = false;
     this.lap = 0;
     this.running = true;
     /** @type {number[]} */
     this.costs = [];
     this.last = 0;
+    this.owed = 0;
+    /** How its air system is laid out. @type {{vessels: any[], ways: any[]}} */
+    this.network = { vessels: [], ways: [] };
+    /** The plan that a guide leads through. @type {any} */
+    this.plan = undefined;
+    /** Where the guide is. @type {any} */
+    this.guided = undefined;
+    this.guidedText = '';
+    /** A stretch of the past that is watched. @type {{from: number, to: number, now: number, rate: number} | undefined} */
+    this.film = undefined;
     /** @type {(() => void) | undefined} */
     this.draw = undefined;
+    /** Told of everything that should not be lost; may be waited for. @type {(() => Promise<any>) | undefined} */
+    this.changed = undefined;
   }
 
-  /** @param {any} exercise */
-  static async open(exercise) {
-    const { id, names } = await ask('open', JSON.stringify(exercise.scenario));
+  /**
+   * An exercise as it is found.
+   * @param {any} exercise @param {Lead} [lead] by whose rules a guide leads
+   */
+  static async open(exercise, lead) {
+    return Session.make(exercise, JSON.stringify(exercise.scenario), false, lead);
+  }
+
+  /** @param {any} exercise @param {string} document @param {boolean} isRun @param {Lead} [lead] */
+  static async make(exercise, document, isRun, lead) {
+    const { id, names, network } = await ask('open', document, isRun);
     const session = new Session(exercise, id, names);
-    requestAnimationFrame((now) => session.next(now));
+    session.network = network;
+    await session.look(0);
+    const psi = Math.round(Math.min(session.value('primary needle'), session.value('secondary needle')));
+    if (lead) session.plan = await ask('guide', id, lead.place, lead.day, Math.max(0, psi));
     return session;
+  }
+
+  /**
+   * Takes a run up where it was left, by doing it all again.
+   * @param {any} exercise @param {string} run @param {(seconds: number) => void} soFar told how far it is @param {Lead} [lead]
+   */
+  static async resume(exercise, run, soFar, lead) {
+    const session = await Session.make(exercise, run, true, lead);
+    let done = false;
+    while (!done) {
+      const got = await ask('redo', session.id, REDONE, PAST);
+      done = got.done;
+      for (const frame of got.frames) session.keep(frame);
+      if (done && !got.same) session.refused = 'The program has changed since this was left: what you did was done again, but the needles may stand a little otherwise.';
+      soFar(session.time);
+    }
+    if (lead) await ask('guideTo', session.id, lead.at);
+    await session.look(0);
+    return session;
+  }
+
+  /** Lets time pass from now on. */
+  begin() {
+    requestAnimationFrame((now) => this.next(now));
   }
 
   /** A number by its name, 0 if this vehicle has it not. @param {string} name */
@@ -75,12 +137,13 @@ export class Session {
     } catch (e) {
       this.refused = e instanceof Error ? e.message : String(e);
     }
-    return this.refused === '';
+    const done = this.refused === '';
+    await this.changed?.();
+    return done;
   }
 
   /** Moves the brake pedal. @param {number} travel percent */
   foot(travel) {
-    this.pedal = travel;
     return this.act('foot-brake', travel + ' %');
   }
 
@@ -93,26 +156,67 @@ export class Session {
   /** @param {number} now */
   async next(now) {
     if (!this.running) return;
-    const seconds = this.last ? Math.min(MOST_STEP, (now - this.last) / 1000) : 0;
+    const passed = this.last ? Math.min(MOST_STEP, (now - this.last) / 1000) : 0;
     this.last = now;
-    const got = await ask('step', this.id, seconds, this.events.length, this.listens);
-    if (!this.running) return;
-    this.frame = got.frame;
-    this.station = got.station;
-    this.hiss = got.hiss;
-    this.events.push(...got.events);
-    this.costs.push(got.spent);
-    if (this.costs.length > LAST) this.costs.shift();
-    this.keep();
+    if (this.film) this.wind(passed);
+    else this.owed += passed;
+    // The truck takes whole ticks; what is left of one waits for the next frame.
+    const seconds = Math.floor(this.owed / TICK) * TICK;
+    this.owed -= seconds;
+    if (!(await this.look(seconds))) return;
     this.draw?.();
     requestAnimationFrame((at) => this.next(at));
   }
 
-  /** Keeps a frame twice a second. */
-  keep() {
+  /** Lets a stretch of the past up to now be watched; time stands meanwhile. @param {number} from s */
+  watch(from) {
+    if (this.time - from >= PAST) this.film = { from, to: this.time, now: from, rate: 4 };
+  }
+
+  /** @param {number} passed s */
+  wind(passed) {
+    const film = this.film;
+    if (!film) return;
+    film.now += passed * film.rate;
+    if (film.now >= film.to) this.film = undefined;
+  }
+
+  /** What is seen now: the truck, or what is watched. */
+  get seen() {
+    return this.film ? this.at(this.film.now) : this;
+  }
+
+  /** Lets time pass and takes in what came of it; not if it was closed meanwhile. @param {number} seconds */
+  async look(seconds) {
+    const got = await ask('step', this.id, seconds, this.events.length, this.listens);
+    if (!this.running) return false;
+    this.station = got.station;
+    this.helper = got.helper;
+    this.hiss = got.hiss;
+    if (got.guided !== this.guidedText) {
+      this.guidedText = got.guided;
+      this.guided = JSON.parse(got.guided);
+    }
+    this.events.push(...got.events);
+    this.deeds.add(got.events);
+    this.costs.push(got.spent);
+    if (this.costs.length > LAST) this.costs.shift();
+    this.keep(got.frame);
+    return true;
+  }
+
+  /** Keeps a frame twice a second. @param {Float64Array} frame */
+  keep(frame) {
+    this.frame = frame;
     const before = this.past[this.past.length - 1];
-    if (before && this.time - before.seconds < 0.5) return;
-    this.past.push({ seconds: this.time, frame: this.frame });
+    if (before && this.time - before.seconds < PAST - 0.01) return;
+    this.past.push({ seconds: this.time, frame });
+  }
+
+  /** Keeps a frame whenever it is. @param {Float64Array} frame */
+  keepAlways(frame) {
+    this.frame = frame;
+    this.past.push({ seconds: this.time, frame });
   }
 
   /** The same exercise as it stood at a moment of the past. @param {number} seconds */
@@ -126,6 +230,7 @@ export class Session {
     try {
       await ask('state', this.id, key, JSON.stringify(said));
       this.refused = '';
+      await this.changed?.();
       return true;
     } catch (e) {
       this.refused = e instanceof Error ? e.message : String(e);

@@ -2,6 +2,7 @@
 /** The walk-round: go to a place, then look, listen, chock, pry, measure, drain, couple. */
 import { html } from '/lib/lit-html/lit-html.js';
 import { vehicleDrawing } from '../draw/vehicle.js';
+import { defect } from '../yard/wheels.js';
 
 /** Parts that are looked at where one stands, by the sort of place. */
 const PARTS = {
@@ -19,8 +20,8 @@ const sort = (station) => (/^\d/.test(station) ? 'wheel' : station.split(' ')[0]
 /** @param {string} id */
 const words = (id) => id.replace(/-/g, ' ');
 
-/** @param {import('./session.js').Session} s */
-export function walk(s) {
+/** @param {import('./session.js').Session} s @param {import('./notes.js').Notes} notes */
+export function walk(s, notes) {
   const here = sort(s.station);
   const unit = s.station.split(' ')[1] ?? '1';
   /** @param {string} verb @param {string} what @param {string} title */
@@ -29,18 +30,18 @@ export function walk(s) {
     <section class="sheet" aria-label="Vehicle from above">
       ${vehicleDrawing(s.vehicle, {
         at: s.station,
-        chocked: (wheel) => isChocked(s, wheel),
-        says: (wheel) => measured(s, wheel),
+        chocked: (wheel) => s.deeds.chocked.has(wheel),
+        says: (wheel) => s.deeds.measured.get(wheel) ?? '',
         choose: (place) => s.act('stand', place),
       })}
     </section>
     <section class="sheet" aria-label="What can be done here">
       <h2>You are at: ${s.station}</h2>
-      ${here === 'wheel' && !anyChock(s) ? html`<p class="care">No wheel is chocked. Do not reach behind a wheel before one is.</p>` : ''}
+      ${here === 'wheel' && s.deeds.chocked.size === 0 ? html`<p class="care">No wheel is chocked. Do not reach behind a wheel before one is.</p>` : ''}
       <div class="row">
         ${does('listen', 'here', 'Listen')}
         ${here === 'wheel'
-          ? html`${isChocked(s, s.station) ? does('unchock', s.station, 'Take the chocks away') : does('chock', s.station, 'Chock this wheel')}
+          ? html`${s.deeds.chocked.has(s.station) ? does('unchock', s.station, 'Take the chocks away') : does('chock', s.station, 'Chock this wheel')}
               ${does('measure', s.station, 'Measure the push rod')} ${does('pry', s.station, 'Pry: free stroke')}`
           : ''}
         ${here === 'coupling'
@@ -49,12 +50,24 @@ export function walk(s) {
         ${here === 'reservoirs' ? drains(s, Number(unit)).map((d) => html`${does('open-drain', d, 'Open drain: ' + d)} ${does('shut-drain', d, 'Shut drain: ' + d)}`) : ''}
         ${does('helper', s.helper ? 'away' : 'cab', s.helper ? 'Send the helper away' : 'Put a helper in the cab')}
       </div>
-      <h3>Look at</h3>
-      <div class="row">${(PARTS[here] ?? []).map((part) => does('look', part, words(part)))}</div>
       <h3>What you saw and heard last</h3>
       <ul class="seen" role="status">${s.events.filter((e) => e.kind === 'observed' || e.kind === 'hazard' || e.kind === 'refused').slice(-4).reverse().map((e) => html`<li class=${e.kind === 'observed' ? '' : 'bad'}>${e.text}</li>`)}</ul>
+      <h3>Look at, and say how it is</h3>
+      <ul class="parts">${(PARTS[here] ?? []).filter((part) => notes.what.parts.includes(part)).map((part) => condition(part, s, notes))}</ul>
     </section>
   </div>`;
+}
+
+/** A part: look at it, and say whether it is in order. @param {string} part @param {import('./session.js').Session} s @param {import('./notes.js').Notes} notes */
+function condition(part, s, notes) {
+  const said = notes.data.parts[part];
+  const change = (how) => notes.change(how);
+  const say = (what) => () => change((d) => { d.parts[part] = what; });
+  return html`<li><b>${words(part)}</b>
+    <span class="row"><button class="small" @click=${() => s.act('look', part)}>Look<span class="hidden"> at ${words(part)}</span></button>
+    <button class="small" aria-pressed=${said === 'ok'} @click=${say('ok')}>In order<span class="hidden">: ${words(part)}</span></button>
+    <button class="small" aria-pressed=${said !== undefined && said !== 'ok'} @click=${say({ condition: 'defect', severity: 'minor' })}>Not in order<span class="hidden">: ${words(part)}</span></button></span>
+    ${said && said !== 'ok' ? defect(part, said, notes, change) : ''}</li>`;
 }
 
 /** @param {import('./session.js').Session} s @param {number} unit */
@@ -62,32 +75,4 @@ function drains(s, unit) {
   if (unit > 1) return ['unit' + unit];
   const roles = s.vehicle.units[0].reservoirs ?? [];
   return roles.map((r) => r.role);
-}
-
-/** The last thing done with a wheel's chocks tells whether it is chocked. @param {any} s @param {string} wheel */
-function isChocked(s, wheel) {
-  for (let i = s.events.length - 1; i >= 0; i--) {
-    if (s.events[i].text === 'chock: ' + wheel) return true;
-    if (s.events[i].text === 'unchock: ' + wheel) return false;
-  }
-  return false;
-}
-
-/** @param {any} s */
-function anyChock(s) {
-  const chocked = new Set();
-  for (const e of s.events) {
-    if (e.text.startsWith('chock: ')) chocked.add(e.text.slice(7));
-    if (e.text.startsWith('unchock: ')) chocked.delete(e.text.slice(9));
-  }
-  return chocked.size > 0;
-}
-
-/** The last stroke measured at a wheel. @param {any} s @param {string} wheel */
-function measured(s, wheel) {
-  for (let i = s.events.length - 1; i >= 0; i--) {
-    const found = s.events[i].text.match(/^(?:push rod|free stroke) of (\w+) is (?:out )?(.*)$/);
-    if (found && found[1] === wheel) return found[2];
-  }
-  return '';
 }

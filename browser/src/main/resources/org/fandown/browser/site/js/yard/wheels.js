@@ -38,12 +38,12 @@ export function partList(parts, draft, redraw) {
         <option value="">choose a part</option>
         ${parts.filter((p) => !d.parts[p]).map((p) => html`<option value=${p}>${words(p)}</option>`)}
       </select></label>
-    ${Object.entries(d.parts).map(([part, said]) => defect(part, said, draft, change))}
+    ${Object.entries(d.parts).filter(([, said]) => said !== 'ok').map(([part, said]) => defect(part, said, draft, change))}
   </fieldset>`;
 }
 
-/** @param {string} part @param {any} said @param {import('./draft.js').Draft} draft @param {(how: (x: any) => void) => Promise<void>} change */
-function defect(part, said, draft, change) {
+/** What is wrong with a part. @param {string} part @param {any} said @param {import('./draft.js').Draft} draft @param {(how: (x: any) => void) => Promise<void>} change */
+export function defect(part, said, draft, change) {
   /** @param {string} key @returns {(e: any) => Promise<void>} */
   const set = (key) => (e) => change((/** @type {any} */ x) => { x.parts[part] = { ...x.parts[part], [key]: key === 'condition' ? kebab(e.target.value) : e.target.value }; });
   return html`<fieldset class="entry"><legend>${words(part)}</legend>
