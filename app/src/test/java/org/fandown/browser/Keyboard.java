@@ -12,6 +12,11 @@ final class Keyboard {
     /** More presses than any page has things to press. */
     private static final int MOST_TABS = 250;
 
+    /** A browser scrolls to what has the focus a few frames later, ms. */
+    private static final double A_FRAME = 20;
+
+    private static final int PATIENCE = 25;
+
     /** What has the focus: its name, and whether it can be seen that it has. */
     private static final String FOCUSED =
             """
@@ -78,6 +83,10 @@ final class Keyboard {
     /** Names what has the focus now. */
     String focused() {
         List<?> found = (List<?>) page.evaluate(FOCUSED);
+        for (int i = 0; i < PATIENCE && found.get(1).equals(false); i++) {
+            page.waitForTimeout(A_FRAME);
+            found = (List<?>) page.evaluate(FOCUSED);
+        }
         String name = (String) found.get(0);
         assertThat(found.get(1)).as("the focus is seen at '" + name + "'").isEqualTo(true);
         return name;

@@ -35,6 +35,7 @@ function boxed(vessels, ways) {
     const fed = wheel && ways.find((w) => w.to === v.name)?.from;
     const id = wheel ? 'axle ' + wheel[1] + ' from ' + fed : v.name;
     const title = wheel ? 'axle ' + wheel[1] + ', ' + wheel[3] : words(v.name);
+    /** @type {Box} */
     const box = all.get(id) ?? { id, title, kind: v.kind, vessels: [], column: -1, row: 0 };
     box.vessels.push(v.name);
     all.set(id, box);
@@ -66,7 +67,22 @@ function place(boxes, joins, first) {
   }
   // What is fed by nothing in the drawing stands at its beginning.
   boxes.filter((b) => b.column < 0).forEach((b) => { b.column = 0; });
-  rows(boxes.filter((b) => b.column === 0), joins);
+  const last = Math.max(...boxes.map((b) => b.column));
+  for (let column = last; column >= 0; column--) {
+    const here = boxes.filter((b) => b.column === column).sort((a, b) => a.row - b.row);
+    spread(here, (box) => joins.filter((j) => j.from === box && j.to.column > column).map((j) => j.to.row));
+  }
+}
+
+/** Puts boxes, in their order, as near as they fit to the middle of others. @param {Box[]} boxes @param {(box: Box) => number[]} others rows */
+function spread(boxes, others) {
+  let next = 0;
+  for (const box of boxes) {
+    const near = others(box);
+    const wish = near.length ? (Math.min(...near) + Math.max(...near)) / 2 : next;
+    box.row = Math.max(next, wish);
+    next = box.row + 1;
+  }
 }
 
 /** @param {Box[]} boxes of one column @param {any[]} joins */

@@ -89,6 +89,7 @@ export function after(a) {
   return html`${a.trouble ? html`<p class="trouble" role="alert">${a.trouble}</p>` : ''}
     ${m
       ? html`<section class="sheet" aria-label="Marks">
+          <h2>Marks</h2>
           <p class=${'number ' + (m.passed ? 'good' : 'bad')}>${m.kept} of ${m.of}, ${m.passed ? 'passed' : 'not passed'}</p>
           <p>${m.critical ? 'A safety error fails the run whatever the marks.' : 'Needed: ' + m.needed + '.'} ${m['sheet-note'] ?? ''}</p>
           ${m.items.filter((/** @type {any} */ i) => i.feedback.length).map(item)}

@@ -20,10 +20,10 @@ export function cab(s) {
       ${s.tows ? knob('trailer-valve', 'trailer knob in', 'Trailer supply', 'open', 'closed') : ''}
     </div>
     <label>Engine speed, rpm
-      <input type="range" min="600" max="2200" step="50" .value=${String(parseInt(s.deeds.last.get('throttle') ?? '600'))} @input=${(e) => s.act('throttle', e.target.value + ' rpm')} /></label>
+      <input type="range" min="600" max="2200" step="50" .value=${String(parseInt(s.deeds.last.get('throttle') ?? '600'))} @input=${(/** @type {any} */ e) => s.act('throttle', e.target.value + ' rpm')} /></label>
     <div class="row pedals">
-      <button class="main pedal" @pointerdown=${(e) => press(e, s)} @pointerup=${() => lift(s)} @pointercancel=${() => lift(s)}
-        @keydown=${(e) => isPress(e) && !e.repeat && press(e, s)} @keyup=${(e) => isPress(e) && lift(s)} @blur=${() => lift(s)}
+      <button class="main pedal" @pointerdown=${(/** @type {PointerEvent} */ e) => press(e, s)} @pointerup=${() => lift(s)} @pointercancel=${() => lift(s)}
+        @keydown=${(/** @type {KeyboardEvent} */ e) => isPress(e) && !e.repeat && press(e, s)} @keyup=${(/** @type {KeyboardEvent} */ e) => isPress(e) && lift(s)} @blur=${() => lift(s)}
         >Foot brake <b>hold, ${Math.round(s.value('foot brake'))} %</b></button>
       <fieldset class="holds"><legend>Foot stays at</legend>
         ${TRAVELS.map((t) => html`<button class="small" aria-pressed=${Math.round(s.value('foot brake')) === t} @click=${() => s.foot(t)}>${t} %</button>`)}

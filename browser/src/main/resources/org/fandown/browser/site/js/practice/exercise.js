@@ -33,6 +33,7 @@ export async function exercise(place, kept) {
   ];
   const sound = new Sound();
   let view = views[0];
+  /** @param {any} v */
   const choose = (v) => {
     view = v;
     if (v.id === 'cab') session.act('stand', 'cab');
@@ -78,6 +79,8 @@ export async function exercise(place, kept) {
   return () => {
     sound.close();
     session.close();
+    // One that was only looked at is nothing to go on with.
+    if (!session.events.some((e) => e.kind !== 'sign')) kept.forget();
   };
 }
 
@@ -104,8 +107,8 @@ async function writer(session, kept) {
   await places();
   const vehicle = JSON.stringify(what.scenario.vehicle);
   const [plan, checks, parts] = await Promise.all([session.plan ?? askJson('plan', place, vehicle, today(), 0, false), askJson('checks'), askJson('parts', vehicle)]);
-  const ids = [...new Set(plan.steps.flatMap((s) => s.checks ?? []))];
-  return new Notes(session, place, ids.map((id) => checks.find((c) => c.id === id)), parts, before);
+  const ids = [...new Set(plan.steps.flatMap((/** @type {any} */ s) => s.checks ?? []))];
+  return new Notes(session, place, ids.map((id) => checks.find((/** @type {any} */ c) => c.id === id)), parts, before);
 }
 
 /** @param {Session} s */

@@ -19,6 +19,8 @@ export class Guide {
     this.shown = new Set(shown);
     this.busy = false;
     this.trouble = '';
+    /** The step that is shown. */
+    this.showing = 0;
     /** The step that was done last. */
     this.did = 0;
     this.before = 0;
@@ -53,6 +55,7 @@ export class Guide {
   /** Lets the operator do the next step; what was seen of it is watched then. */
   async show() {
     this.busy = true;
+    this.showing = this.at;
     this.shown.add(this.at);
     const from = this.session.time;
     try {
@@ -77,7 +80,7 @@ export function guide(g, notes) {
   return html`<section class="sheet guide" aria-label="Guide">
     ${step
       ? html`<p class="row between"><span>Step ${step.number} of ${g.plan.steps.length}</span>
-            <span class="good" role="status">${g.did && g.did < g.at ? 'Done: ' + g.plan.steps[g.did - 1].does : ''}</span></p>
+            <span role="status">${g.did && g.did < g.at ? html`<span class="good">Done: ${g.plan.steps[g.did - 1].does}</span>` : ''}</span></p>
           ${g.trouble ? html`<p class="doubt" role="status">It could not be done: ${g.trouble}. That is a finding too.</p>` : ''}
           ${next(step)} ${needs(g.now.needs)} ${writes(g, notes)}`
       : html`<h2>Every step is done</h2><p>Say in your notes what follows: may this vehicle move?</p>`}
@@ -90,13 +93,13 @@ export function guide(g, notes) {
 
 /** @param {any} step */
 function next(step) {
-  const limits = [...new Set((step.rules ?? []).map((r) => r.limit))].filter((l) => l !== 'yes');
+  const limits = [...new Set((step.rules ?? []).map((/** @type {any} */ r) => r.limit))].filter((l) => l !== 'yes');
   return html`<h2>${step.does}</h2>
     ${step.caution ? html`<p class="care">${step.caution}</p>` : ''}
     ${step['look-for'] ? html`<p>${step['look-for']}</p>` : ''}
     ${limits.length ? html`<p class="limits">Limit: ${limits.join('; ')}</p>` : ''}
     <p class="faint">Where: ${step.at}${step.helper ? ', with a second person at the pedal' : ''}</p>
-    ${step.reasons.length ? html`<details><summary>Why now</summary><ul>${step.reasons.map((r) => html`<li>${capital(r.why)}</li>`)}</ul></details>` : ''}`;
+    ${step.reasons.length ? html`<details><summary>Why now</summary><ul>${step.reasons.map((/** @type {any} */ r) => html`<li>${capital(r.why)}</li>`)}</ul></details>` : ''}`;
 }
 
 /** @param {any[]} all */
@@ -117,13 +120,16 @@ function writes(g, notes) {
 /** The step that is watched. @param {Guide} g */
 function film(g) {
   const s = g.session;
+  if (!s.film) return '';
   const { from, to, now, rate } = s.film;
+  const step = g.plan.steps[g.showing - 1];
   const lately = s.events.filter((e) => e.seconds >= from && e.seconds <= now && e.kind !== 'stated').slice(-4);
   return html`<section class="sheet guide" aria-label="Guide">
-    <p><b>Watch: the operator does it.</b> ${clock(now - from)} of ${clock(to - from)}</p>
+    <p class="row between"><b>Watch: the operator does it.</b> <span>${clock(now - from)} of ${clock(to - from)}</span></p>
+    <h2>${step?.does}</h2>${step?.['look-for'] ? html`<p>${step['look-for']}</p>` : ''}
     <progress max=${to - from} value=${now - from} aria-label="Watched"></progress>
     <ul class="seen">${lately.map((e) => html`<li>${e.text}</li>`)}</ul>
-    <div class="row">${RATES.map((r) => html`<button class="small" aria-pressed=${rate === r} @click=${() => { s.film.rate = r; }}>${r === 1 ? 'as long as it takes' : r + ' times as fast'}</button>`)}
+    <div class="row">${RATES.map((r) => html`<button class="small" aria-pressed=${rate === r} @click=${() => { if (s.film) s.film.rate = r; }}>${r === 1 ? 'as long as it takes' : r + ' times as fast'}</button>`)}
       <button class="small" @click=${() => { s.film = undefined; }}>To the end</button></div>
   </section>`;
 }

@@ -33,8 +33,10 @@ export class Notes {
 
   /** Changes the notes and says what is new in them. @param {(data: any) => void} change */
   async change(change) {
+    /** @type {any} */
     const before = structuredClone({ ...this.data, entries: {}, photos: [] });
     change(this.data);
+    /** @type {any} */
     const said = {};
     for (const key of ['readings', 'wheels', 'parts']) {
       const fresh = Object.fromEntries(Object.entries(this.data[key]).filter(([k, v]) => JSON.stringify(v) !== JSON.stringify(before[key][k])));

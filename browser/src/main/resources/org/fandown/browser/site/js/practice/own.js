@@ -98,7 +98,7 @@ export class Own {
 export function own(o, modes, redraw) {
   /** @param {keyof Own} key @param {string} label @param {string[][]} from @param {() => any} [then] */
   const choice = (key, label, from, then) =>
-    html`<label>${label}<select name=${key} @change=${async (e) => { o[key] = e.target.value; await then?.(); redraw(); }}>
+    html`<label>${label}<select name=${key} @change=${async (/** @type {any} */ e) => { Object.assign(o, { [key]: e.target.value }); await then?.(); redraw(); }}>
       ${from.map(([value, text]) => html`<option value=${value} ?selected=${value === o[key]}>${text}</option>`)}</select></label>`;
   return html`<section class="sheet" aria-label="Your own exercise">
     <h2>Your own exercise</h2>
@@ -117,6 +117,7 @@ export function own(o, modes, redraw) {
 /** What an instructor hides, by the part of the air system it is in. @param {Own} o @param {() => void} redraw */
 function faults(o, redraw) {
   const groups = [...new Set(o.faults.map((f) => f.group))];
+  /** @param {string} id */
   const flip = (id) => {
     if (!o.chosen.delete(id)) o.chosen.add(id);
     redraw();

@@ -60,7 +60,7 @@ export class Session {
     this.film = undefined;
     /** @type {(() => void) | undefined} */
     this.draw = undefined;
-    /** Told of everything that should not be lost; may be waited for. @type {(() => Promise<any>) | undefined} */
+    /** Told at once of everything that should not be lost. @type {(() => Promise<any>) | undefined} */
     this.changed = undefined;
   }
 
@@ -138,7 +138,7 @@ export class Session {
       this.refused = e instanceof Error ? e.message : String(e);
     }
     const done = this.refused === '';
-    await this.changed?.();
+    this.changed?.();
     return done;
   }
 
@@ -205,7 +205,7 @@ export class Session {
     return true;
   }
 
-  /** Keeps a frame twice a second. @param {Float64Array} frame */
+  /** Keeps a frame twice a second. @param {Float64Array<ArrayBuffer>} frame */
   keep(frame) {
     this.frame = frame;
     const before = this.past[this.past.length - 1];
@@ -213,7 +213,7 @@ export class Session {
     this.past.push({ seconds: this.time, frame });
   }
 
-  /** Keeps a frame whenever it is. @param {Float64Array} frame */
+  /** Keeps a frame whenever it is. @param {Float64Array<ArrayBuffer>} frame */
   keepAlways(frame) {
     this.frame = frame;
     this.past.push({ seconds: this.time, frame });
@@ -230,7 +230,7 @@ export class Session {
     try {
       await ask('state', this.id, key, JSON.stringify(said));
       this.refused = '';
-      await this.changed?.();
+      this.changed?.();
       return true;
     } catch (e) {
       this.refused = e instanceof Error ? e.message : String(e);

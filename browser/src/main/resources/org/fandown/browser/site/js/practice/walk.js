@@ -14,6 +14,9 @@ const PARTS = {
   reservoirs: ['reservoirs', 'air-system', 'air-lines', 'fuel-system', 'frame'],
 };
 
+/** @param {string} here @returns {string[]} */
+const partsAt = (here) => Object.entries(PARTS).find(([sort]) => sort === here)?.[1] ?? [];
+
 /** @param {string} station */
 const sort = (station) => (/^\d/.test(station) ? 'wheel' : station.split(' ')[0]);
 
@@ -47,13 +50,13 @@ export function walk(s, notes) {
         ${here === 'coupling'
           ? html`${does('couple-lines', unit, 'Couple both lines')} ${does('part-lines', unit, 'Part both lines')} ${does('part-supply-line', unit, 'Part the supply line')} ${does('part-control-line', unit, 'Part the service line')}`
           : ''}
-        ${here === 'reservoirs' ? drains(s, Number(unit)).map((d) => html`${does('open-drain', d, 'Open drain: ' + d)} ${does('shut-drain', d, 'Shut drain: ' + d)}`) : ''}
+        ${here === 'reservoirs' ? drains(s, Number(unit)).map((/** @type {string} */ d) => html`${does('open-drain', d, 'Open drain: ' + d)} ${does('shut-drain', d, 'Shut drain: ' + d)}`) : ''}
         ${does('helper', s.helper ? 'away' : 'cab', s.helper ? 'Send the helper away' : 'Put a helper in the cab')}
       </div>
       <h3>What you saw and heard last</h3>
-      <ul class="seen" role="status">${s.events.filter((e) => e.kind === 'observed' || e.kind === 'hazard' || e.kind === 'refused').slice(-4).reverse().map((e) => html`<li class=${e.kind === 'observed' ? '' : 'bad'}>${e.text}</li>`)}</ul>
+      <div role="status"><ul class="seen">${s.events.filter((e) => e.kind === 'observed' || e.kind === 'hazard' || e.kind === 'refused').slice(-4).reverse().map((e) => html`<li class=${e.kind === 'observed' ? '' : 'bad'}>${e.text}</li>`)}</ul></div>
       <h3>Look at, and say how it is</h3>
-      <ul class="parts">${(PARTS[here] ?? []).filter((part) => notes.what.parts.includes(part)).map((part) => condition(part, s, notes))}</ul>
+      <ul class="parts">${partsAt(here).filter((part) => notes.what.parts.includes(part)).map((part) => condition(part, s, notes))}</ul>
     </section>
   </div>`;
 }
@@ -61,7 +64,9 @@ export function walk(s, notes) {
 /** A part: look at it, and say whether it is in order. @param {string} part @param {import('./session.js').Session} s @param {import('./notes.js').Notes} notes */
 function condition(part, s, notes) {
   const said = notes.data.parts[part];
+  /** @param {(data: any) => void} how */
   const change = (how) => notes.change(how);
+  /** @param {any} what */
   const say = (what) => () => change((d) => { d.parts[part] = what; });
   return html`<li><b>${words(part)}</b>
     <span class="row"><button class="small" @click=${() => s.act('look', part)}>Look<span class="hidden"> at ${words(part)}</span></button>
@@ -74,5 +79,5 @@ function condition(part, s, notes) {
 function drains(s, unit) {
   if (unit > 1) return ['unit' + unit];
   const roles = s.vehicle.units[0].reservoirs ?? [];
-  return roles.map((r) => r.role);
+  return roles.map((/** @type {any} */ r) => r.role);
 }

@@ -49,7 +49,34 @@ export function findings(judgement) {
     )}</tbody></table></div>`;
 }
 
-/** A field one signs by finger or mouse. @param {{strokes: number[][]}} signature @param {() => void} redraw */
+/** How far an arrow key moves the pen, in the field's own points. */
+const PEN = 12;
+
+/** @type {Record<string, number[]>} */
+const ARROWS = { ArrowLeft: [-PEN, 0], ArrowRight: [PEN, 0], ArrowUp: [0, -PEN], ArrowDown: [0, PEN] };
+
+/**
+ * Draws on by a key: arrows draw, the space bar lifts the pen.
+ * @param {any} e @param {{strokes: number[][], pen?: number[], down?: boolean}} signature @returns {boolean} whether it was such a key
+ */
+function drawByKey(e, signature) {
+  const by = ARROWS[e.key];
+  if (!by && e.key !== ' ') return false;
+  e.preventDefault();
+  const at = (signature.pen ??= [60, 120]);
+  const before = [...at];
+  at[0] = Math.max(4, Math.min(596, at[0] + (by?.[0] ?? PEN)));
+  at[1] = Math.max(4, Math.min(196, at[1] + (by?.[1] ?? 0)));
+  if (!by) signature.down = false;
+  else if (signature.down && signature.strokes.length) signature.strokes[signature.strokes.length - 1].push(...at);
+  else {
+    signature.strokes.push([...before, ...at]);
+    signature.down = true;
+  }
+  return true;
+}
+
+/** A field one signs by finger, mouse or arrow keys. @param {{strokes: number[][]}} signature @param {() => void} redraw */
 export function signatureField(signature, redraw) {
   /** @type {any} */
   let canvas;
@@ -68,9 +95,10 @@ export function signatureField(signature, redraw) {
     }
   };
   return html`<div class="sign">
-    <canvas width="600" height="200" role="img" aria-label="Signature" ${ref((c) => { if (c) { canvas = c; paint(); } })}
+    <canvas width="600" height="200" role="img" tabindex="0" aria-label="Signature: draw it; arrow keys draw too, the space bar lifts the pen" ${ref((c) => { if (c) { canvas = c; paint(); } })}
       @pointerdown=${(/** @type {any} */ e) => { e.target.setPointerCapture(e.pointerId); signature.strokes.push(at(e)); paint(); }}
       @pointermove=${(/** @type {PointerEvent} */ e) => { if (e.buttons) { signature.strokes[signature.strokes.length - 1]?.push(...at(e)); paint(); } }}
+      @keydown=${(/** @type {KeyboardEvent} */ e) => { if (drawByKey(e, signature)) { paint(); redraw(); } }}
       @pointerup=${redraw}></canvas>
     <button type="button" @click=${() => { signature.strokes.length = 0; redraw(); }}>Clear</button>
   </div>`;

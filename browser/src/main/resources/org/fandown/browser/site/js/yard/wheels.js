@@ -3,7 +3,7 @@
 import { html } from '/lib/lit-html/lit-html.js';
 import { inPsi } from './draft.js';
 
-/** @param {string} key applied | free @param {string[]} wheels @param {import('./draft.js').Draft} draft @param {() => void} redraw */
+/** @param {string} key applied | free @param {string[]} wheels @param {import('./entry.js').Kept} draft @param {() => void} redraw */
 export function strokes(key, wheels, draft, redraw) {
   const unit = inPsi(draft.data.place) ? 'in' : 'mm';
   /** @param {string} wheel @returns {(e: any) => Promise<void>} */
@@ -26,7 +26,7 @@ export function strokes(key, wheels, draft, redraw) {
 /** @param {string} id */
 const words = (id) => id.replace(/-/g, ' ');
 
-/** The parts: in order, or what is wrong with each. @param {string[]} parts @param {import('./draft.js').Draft} draft @param {() => void} redraw */
+/** The parts: in order, or what is wrong with each. @param {string[]} parts @param {import('./entry.js').Kept} draft @param {() => void} redraw */
 export function partList(parts, draft, redraw) {
   const d = draft.data;
   /** @param {(x: any) => void} how */
@@ -42,7 +42,7 @@ export function partList(parts, draft, redraw) {
   </fieldset>`;
 }
 
-/** What is wrong with a part. @param {string} part @param {any} said @param {import('./draft.js').Draft} draft @param {(how: (x: any) => void) => Promise<void>} change */
+/** What is wrong with a part. @param {string} part @param {any} said @param {import('./entry.js').Kept} draft @param {(how: (x: any) => void) => Promise<void>} change */
 export function defect(part, said, draft, change) {
   /** @param {string} key @returns {(e: any) => Promise<void>} */
   const set = (key) => (e) => change((/** @type {any} */ x) => { x.parts[part] = { ...x.parts[part], [key]: key === 'condition' ? kebab(e.target.value) : e.target.value }; });
@@ -65,7 +65,7 @@ const kebab = (text) => text.trim().toLowerCase().replace(/[^a-z0-9]+/g, '-').re
 
 const MOST_EDGE = 1280;
 
-/** Keeps a photo of a part, made small enough to send. @param {File | undefined} file @param {string} of @param {import('./draft.js').Draft} draft */
+/** Keeps a photo of a part, made small enough to send. @param {File | undefined} file @param {string} of @param {import('./entry.js').Kept} draft */
 async function photo(file, of, draft) {
   if (!file) return;
   const picture = await createImageBitmap(file);
