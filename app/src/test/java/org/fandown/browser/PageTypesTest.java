@@ -14,10 +14,6 @@ class PageTypesTest {
     private static final Path MODULES =
             TypeCompiler.BROWSER.resolve(Path.of("src/main/resources/org/fandown/browser/site/js"));
 
-    /** Modules whose comments do not say enough yet, by how their paths begin. To shrink only. */
-    private static final List<String> NOT_YET =
-            List.of("pages/records.js");
-
     @TempDir private Path folder;
 
     @Test
@@ -26,13 +22,7 @@ class PageTypesTest {
                 TypeCompiler.complaints(TypeCompiler.CONFIG).stream()
                         .map(it -> it.substring(it.indexOf("/js/") + 4))
                         .toList();
-        assertThat(complaints)
-                .filteredOn(it -> NOT_YET.stream().noneMatch(it::startsWith))
-                .isEmpty();
-        assertThat(NOT_YET)
-                .as("listed although nothing is wrong with them; take them off the list")
-                .filteredOn(path -> complaints.stream().noneMatch(it -> it.startsWith(path)))
-                .isEmpty();
+        assertThat(complaints).isEmpty();
     }
 
     @Test

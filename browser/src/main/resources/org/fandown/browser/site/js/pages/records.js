@@ -11,6 +11,7 @@ import { TraceChart } from '../yard/trace.js';
 import { PRACTICE, showFinished } from '../practice/finished.js';
 import { findings, verdict } from '../yard/review.js';
 
+/** @type {Record<string, string>} */
 const STATES = { device: 'an exercise, kept on this device', here: 'on this device, not yet sent', there: 'kept by the server', refused: 'refused by the server' };
 
 /** @param {HTMLElement} place @param {string[]} rest */
@@ -29,14 +30,15 @@ async function list(place) {
     state.server = true;
     try {
       const answer = await fetch('/api/records?words=' + encodeURIComponent(state.words));
-      there = (await answer.json()).records.map((r) => ({ ...r, state: 'there' }));
+      there = (await answer.json()).records.map((/** @type {any} */ r) => ({ ...r, state: 'there' }));
     } catch {
       state.server = false;
     }
     if (mine !== state.asked) return;
     const wanted = state.words.toLowerCase().split(/\s+/).filter(Boolean);
+    /** @param {any} r */
     const fits = (r) => wanted.every((w) => [r.id, r.made, r.place, r.vehicle, r.verdict, r.words].join(' ').toLowerCase().includes(w));
-    const known = new Set(there.map((r) => r.id));
+    const known = new Set(there.map((/** @type {any} */ r) => r.id));
     state.rows = [...here.filter((r) => fits(r) && !known.has(r.id)), ...there].sort((a, b) => Date.parse(b.made) - Date.parse(a.made));
     draw();
   }
@@ -45,7 +47,7 @@ async function list(place) {
     render(
       html`<h1>Records</h1>
         <label>Find by plate, name, vehicle, place or verdict
-          <input type="search" .value=${state.words} @input=${(e) => { state.words = e.target.value; find(); }} /></label>
+          <input type="search" .value=${state.words} @input=${(/** @type {any} */ e) => { state.words = e.target.value; find(); }} /></label>
         ${state.server ? '' : html`<p class="doubt">The server is not there. These are the records of this device; what is not sent yet is sent when it is back.</p>`}
         <ul class="cards" aria-live="polite">
           ${state.rows.map(
