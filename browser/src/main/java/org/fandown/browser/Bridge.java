@@ -10,7 +10,9 @@ import org.fandown.document.Json;
 import org.fandown.document.Names;
 import org.fandown.document.Node;
 import org.fandown.document.Position;
+import org.fandown.document.ScalarNode;
 import org.fandown.document.Tree;
+import org.fandown.document.Values;
 import org.fandown.evidence.Inspection;
 import org.fandown.evidence.InspectionReader;
 import org.fandown.evidence.VehicleSource;
@@ -153,7 +155,12 @@ public final class Bridge {
 
     private static RulesInForce inForce(String place, Vehicle vehicle, String day) {
         PlaceCode at = new PlaceCode(place);
-        return PLACES.rulebookFor(at).inForce(at, vehicle, LocalDate.parse(day));
+        return PLACES.rulebookFor(at).inForce(at, vehicle, date(day));
+    }
+
+    /** LocalDate.parse would bring zones, calendars and languages of the whole world along. */
+    private static LocalDate date(String day) {
+        return Values.date(new ScalarNode(day, ScalarNode.Kind.TEXT, Position.NONE, "day"));
     }
 
     private static Vehicle vehicle(String text) {
