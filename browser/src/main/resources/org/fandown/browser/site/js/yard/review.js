@@ -95,7 +95,8 @@ export function signatureField(signature, redraw) {
     }
   };
   return html`<div class="sign">
-    <canvas width="600" height="200" role="img" tabindex="0" aria-label="Signature: draw it; arrow keys draw too, the space bar lifts the pen" ${ref((c) => { if (c) { canvas = c; paint(); } })}
+    <p class="faint" id="how-to-sign">Draw it, or use the arrow keys; the space bar lifts the pen.</p>
+    <canvas width="600" height="200" role="img" tabindex="0" aria-label="Signature" aria-describedby="how-to-sign" ${ref((c) => { if (c) { canvas = c; paint(); } })}
       @pointerdown=${(/** @type {any} */ e) => { e.target.setPointerCapture(e.pointerId); signature.strokes.push(at(e)); paint(); }}
       @pointermove=${(/** @type {PointerEvent} */ e) => { if (e.buttons) { signature.strokes[signature.strokes.length - 1]?.push(...at(e)); paint(); } }}
       @keydown=${(/** @type {KeyboardEvent} */ e) => { if (drawByKey(e, signature)) { paint(); redraw(); } }}
