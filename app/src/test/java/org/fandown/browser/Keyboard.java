@@ -23,6 +23,8 @@ final class Keyboard {
             (() => {
               const e = document.activeElement;
               if (!e || e === document.body) return ['', true];
+              // Where a change of page puts the focus is no place one goes to by a key.
+              if (e.tabIndex < 0) return ['', true];
               const label = e.labels && e.labels.length ? e.labels[0].textContent : '';
               const name = (e.getAttribute('aria-label') || label || e.textContent || '')
                 .replace(/\\s+/g, ' ').trim();
