@@ -63,7 +63,14 @@ public final class RunningSite implements AutoCloseable {
     /** Sends a request. */
     public HttpResponse<String> send(HttpRequest.Builder request)
             throws IOException, InterruptedException {
-        return CLIENT.send(request.build(), HttpResponse.BodyHandlers.ofString());
+        return send(request, HttpResponse.BodyHandlers.ofString());
+    }
+
+    /** Sends a request and takes the answer in any form. */
+    public <T> HttpResponse<T> send(
+            HttpRequest.Builder request, HttpResponse.BodyHandler<T> handler)
+            throws IOException, InterruptedException {
+        return CLIENT.send(request.build(), handler);
     }
 
     @Override

@@ -33,15 +33,18 @@ final class Press {
 
     static byte[] print(ReportContent content) throws IOException {
         try (Fonts fonts = new Fonts()) {
-            return content.trace().isPresent()
-                    ? withTrace(content, fonts)
+            return content.hasPagesBehind()
+                    ? withPagesBehind(content, fonts)
                     : new Press(content, fonts).fitted();
         }
     }
 
-    /** The report itself on one page where possible, and the pages of its trace behind it. */
-    private static byte[] withTrace(ReportContent content, Fonts fonts) throws IOException {
-        Press alone = new Press(content.withoutTrace(), fonts);
+    /**
+     * The report itself on one page where possible, and the pages of its trace and photos behind
+     * it.
+     */
+    private static byte[] withPagesBehind(ReportContent content, Fonts fonts) throws IOException {
+        Press alone = new Press(content.alone(), fonts);
         for (Density density : Density.values()) {
             if (alone.at(density).isPresent()) {
                 return new Press(content, fonts).print(density, Integer.MAX_VALUE).orElseThrow();

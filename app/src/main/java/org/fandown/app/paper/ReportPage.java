@@ -87,6 +87,7 @@ final class ReportPage {
         SignaturePart.print(body, judgement, required);
         SmallPrintPart.print(body, content, required, sources);
         content.trace().ifPresent(trace -> TracePart.print(body, trace));
+        PhotosPart.print(body, content.photos());
         return html.document();
     }
 

@@ -101,7 +101,7 @@ final class RecordApi {
                         .orElseThrow(() -> new NotFoundResponse("Its place has no rule pack now."));
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         try {
-            ReportPdf.write(judged.content(), out);
+            ReportPdf.write(judged.content().with(SentRecord.photos(fields)), out);
         } catch (IOException e) {
             throw new UncheckedIOException("Memory cannot be written.", e);
         }

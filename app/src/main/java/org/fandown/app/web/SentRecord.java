@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.regex.Pattern;
 import org.fandown.app.files.RulePacks;
 import org.fandown.app.paper.Judged;
+import org.fandown.app.paper.Photo;
 import org.fandown.app.store.RecordHead;
 import org.fandown.document.DocumentException;
 import org.fandown.document.Fields;
@@ -69,7 +70,7 @@ record SentRecord(RecordHead head, String content) {
                                                 packs.places().toString(),
                                                 "take one of these places"));
         fields.optionalNode("signature");
-        fields.optionalNode("photos");
+        photos(fields);
         fields.optionalNode("log");
         fields.end();
         RecordHead head =
@@ -88,6 +89,30 @@ record SentRecord(RecordHead head, String content) {
     /** The inspection of a record, its vehicle written out. */
     static Inspection inspection(Node node) {
         return new InspectionReader(VehicleSource.NONE).read(node);
+    }
+
+    /**
+     * The photos of a record.
+     *
+     * @throws DocumentException if one is no JPEG in base64
+     */
+    static List<Photo> photos(Fields record) {
+        List<Photo> photos = new ArrayList<>();
+        for (Node node : record.has("photos") ? record.list("photos") : List.<Node>of()) {
+            Fields fields = Fields.of(node);
+            fields.choice("type", Map.of("image/jpeg", true));
+            try {
+                photos.add(new Photo(fields.text("of"), fields.text("data")));
+            } catch (IllegalArgumentException e) {
+                throw fields.refuse(
+                        "data",
+                        "this is no photo",
+                        "a JPEG in base64",
+                        "leave it out, or take it again");
+            }
+            fields.end();
+        }
+        return photos;
     }
 
     /** A moment in a form whose order as text is its order in time. */

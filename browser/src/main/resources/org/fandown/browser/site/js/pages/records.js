@@ -6,6 +6,7 @@ import { ask, askJson } from '../engine.js';
 import { places } from '../data.js';
 import { all, get } from '../kept.js';
 import { onSync, sync } from '../sync.js';
+import { defectList } from '../yard/defects.js';
 import { recognised } from '../yard/log.js';
 import { TraceChart } from '../yard/trace.js';
 import { PRACTICE, showFinished } from '../practice/finished.js';
@@ -87,6 +88,9 @@ async function open(place, id) {
           <a class="button" href=${file} download=${'inspection-' + id + '.json'}>JSON</a>
           <a class="button" href="#/records">All records</a>
         </div>
+        <h2>What is wrong</h2>
+        ${defectList(judgement.defects, record.photos ?? [], () => html`<p class="faint">open</p>`)}
+        ${record.inspection.notes?.length ? html`<ul>${record.inspection.notes.map((/** @type {any} */ n) => html`<li>${n}</li>`)}</ul>` : ''}
         ${record.log ? logOf(record.log, chart) : ''}
         <h2>Findings</h2>
         ${findings(judgement)}`,

@@ -6,6 +6,7 @@ import { places, today } from '../data.js';
 import { get, onOthers } from '../kept.js';
 import { sync } from '../sync.js';
 import { choose } from '../yard/choose.js';
+import { defectWork } from '../yard/defects.js';
 import { Draft } from '../yard/draft.js';
 import { entry, isEntered } from '../yard/entry.js';
 import { strokes, partList } from '../yard/wheels.js';
@@ -104,7 +105,9 @@ async function inspection(place, draft) {
 
   function last() {
     return html`<h1>Review and sign</h1>
-      ${judgement ? html`${verdict(judgement)} ${findings(judgement)}` : ''}
+      ${judgement ? html`${verdict(judgement)}
+        <h2>What is wrong</h2>${defectWork(judgement.defects, draft, redraw)}
+        <h2>Findings</h2>${findings(judgement)}` : ''}
       ${reportFields(draft, redraw)}
       <fieldset class="entry"><legend>Signature</legend><p>${STATEMENT}</p>${signatureField(signature, draw)}</fieldset>`;
   }

@@ -60,7 +60,7 @@ export function form(f, redraw, keep) {
   const choice = (key, label, from) => html`<label>${label}<select name=${key} @change=${(/** @type {any} */ e) => { values[key] = typeof values[key] === 'number' ? Number(e.target.value) : e.target.value; redraw(); }}>
     ${from.map(([value, text]) => html`<option value=${value} ?selected=${value === String(values[key])}>${text}</option>`)}</select></label>`;
   /** @param {string} key @param {string} label @param {string} hint */
-  const text = (key, label, hint) => html`<label>${label}<input name=${key} autocomplete="off" placeholder=${hint} .value=${values[key]} @change=${(/** @type {any} */ e) => { values[key] = e.target.value; }} /></label>`;
+  const text = (key, label, hint) => html`<label>${label}<input name=${key} autocomplete="off" placeholder=${hint} .value=${values[key]} @change=${(/** @type {any} */ e) => { values[key] = e.target.value; redraw(); }} /></label>`;
   const chambers = CHAMBERS.map((c) => [c, c]);
   /** @param {number} from @param {number} to */
   const numbers = (from, to) => Array.from({ length: to - from + 1 }, (_, i) => [String(from + i), String(from + i)]);

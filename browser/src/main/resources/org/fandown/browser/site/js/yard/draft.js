@@ -155,6 +155,7 @@ function inspectionOf(d) {
   /** @type {any} */
   const parts = { ...d.parts };
   if (d.othersSeen) parts['all-others'] = 'ok';
+  const notes = Object.values(d.defectNotes ?? {}).map((n) => n.about + ': ' + n.text);
   const logged = Object.fromEntries(Object.entries(d.log?.readings ?? {}).filter(([check]) => !d.leftOut?.includes(check)));
   return {
     place: d.place,
@@ -165,6 +166,7 @@ function inspectionOf(d) {
     readings: { ...d.readings, ...logged },
     wheels: d.wheels,
     ...(Object.keys(parts).length ? { parts } : {}),
+    ...(notes.length ? { notes } : {}),
     ...(d.log?.trace.simulated ? { simulated: true } : {}),
   };
 }

@@ -2,6 +2,7 @@
 /** Strokes at the wheels, and parts that were looked at. */
 import { html } from '/lib/lit-html/lit-html.js';
 import { inPsi } from './draft.js';
+import { photoOf, photos } from './photo.js';
 
 /** @param {string} key applied | free @param {string[]} wheels @param {import('./entry.js').Kept} draft @param {() => void} redraw */
 export function strokes(key, wheels, draft, redraw) {
@@ -53,27 +54,12 @@ export function defect(part, said, draft, change) {
     </div>
     <label>Note <input .value=${said.note ?? ''} @change=${set('note')} /></label>
     <div class="row">
-      <label class="button">Photo<input class="hidden" type="file" accept="image/*" capture="environment" @change=${(/** @type {any} */ e) => photo(e.target.files[0], part, draft).then(() => change(() => {}))} /></label>
+      ${photoOf(part, draft, () => change(() => {}))}
       <button type="button" @click=${() => change((/** @type {any} */ x) => { delete x.parts[part]; })}>Not wrong after all</button>
     </div>
-    <div class="row">${draft.data.photos.filter((/** @type {any} */ p) => p.of === part).map((/** @type {any} */ p) => html`<img class="photo" src=${'data:image/jpeg;base64,' + p.data} alt=${'Photo of ' + words(part)} />`)}</div>
+    ${photos(draft.data.photos, part)}
   </fieldset>`;
 }
 
 /** @param {string} text */
 const kebab = (text) => text.trim().toLowerCase().replace(/[^a-z0-9]+/g, '-').replace(/^-|-$/g, '') || 'defect';
-
-const MOST_EDGE = 1280;
-
-/** Keeps a photo of a part, made small enough to send. @param {File | undefined} file @param {string} of @param {import('./entry.js').Kept} draft */
-async function photo(file, of, draft) {
-  if (!file) return;
-  const picture = await createImageBitmap(file);
-  const by = Math.min(1, MOST_EDGE / Math.max(picture.width, picture.height));
-  const canvas = document.createElement('canvas');
-  canvas.width = Math.round(picture.width * by);
-  canvas.height = Math.round(picture.height * by);
-  canvas.getContext('2d')?.drawImage(picture, 0, 0, canvas.width, canvas.height);
-  const data = canvas.toDataURL('image/jpeg', 0.8).split(',')[1];
-  await draft.change((/** @type {any} */ d) => { d.photos.push({ of, type: 'image/jpeg', data }); }, false);
-}
