@@ -2,6 +2,7 @@ package org.fandown.bench;
 
 import java.util.Collection;
 import org.fandown.bench.air.AirTable;
+import org.fandown.bench.plan.PlanTable;
 import org.fandown.bench.trace.TraceTable;
 import org.openjdk.jmh.profile.GCProfiler;
 import org.openjdk.jmh.results.RunResult;
@@ -36,5 +37,6 @@ public final class Main {
         System.out.print(new ResultTable(results).text());
         System.out.print(AirTable.of(results));
         System.out.print(TraceTable.of(results));
+        System.out.print(PlanTable.of(results));
     }
 }
