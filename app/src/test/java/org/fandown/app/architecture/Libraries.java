@@ -20,6 +20,7 @@ final class Libraries {
                     new Home("org.flywaydb", "store"),
                     new Home("org.sqlite", "store"),
                     new Home("org.snakeyaml", "files"),
+                    new Home("org.bouncycastle", "keys"),
                     new Home("com.openhtmltopdf", "paper"),
                     new Home("org.apache.pdfbox", "paper"),
                     new Home("org.apache.fontbox", "paper"),
