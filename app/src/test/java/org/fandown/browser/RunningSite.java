@@ -7,7 +7,7 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import org.fandown.app.files.RulePacks;
-import org.fandown.app.store.StoreFile;
+import org.fandown.app.store.Store;
 import org.fandown.app.web.SiteServer;
 
 /** The real server with a store in a folder, and a plain HTTP client for it. */
@@ -28,7 +28,7 @@ public final class RunningSite implements AutoCloseable {
     /** Starts one at a port, such as that of one that was closed. */
     public static RunningSite in(Path folder, int port) {
         return new RunningSite(
-                SiteServer.start(port, RulePacks.builtIn(), StoreFile.open(folder).records()));
+                SiteServer.start(port, RulePacks.builtIn(), Store.inFolder(folder).records()));
     }
 
     /** The port it listens on. */

@@ -2,8 +2,8 @@ package org.fandown.app.cli;
 
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
+import org.fandown.app.store.Store;
 import org.fandown.app.store.StoreException;
-import org.fandown.app.store.StoreFile;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -31,7 +31,7 @@ final class BackUpCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        StoreFile store = storeOptions.open(spec.commandLine());
+        Store store = storeOptions.open(spec.commandLine());
         try {
             store.backUp(copy);
         } catch (StoreException e) {
@@ -39,7 +39,7 @@ final class BackUpCommand implements Callable<Integer> {
         }
         Screen screen = new Screen(spec.commandLine().getOut());
         screen.line("Records copied: " + store.records().count());
-        screen.line("from " + store.file() + " into " + copy);
+        screen.line("from " + store.place() + " into " + copy);
         screen.done();
         return ExitCode.DONE;
     }

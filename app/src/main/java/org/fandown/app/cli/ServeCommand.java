@@ -5,7 +5,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
-import org.fandown.app.store.StoreFile;
+import org.fandown.app.store.Store;
 import org.fandown.app.web.EventLog;
 import org.fandown.app.web.PortTakenException;
 import org.fandown.app.web.SiteServer;
@@ -59,11 +59,11 @@ final class ServeCommand implements Callable<Integer> {
             throw bad("'" + port + "' is no port. Allowed: 0 to 65535.", null);
         }
         openLog();
-        StoreFile store = storeOptions.open(spec.commandLine());
+        Store store = storeOptions.open(spec.commandLine());
         try (SiteServer server = SiteServer.start(port, packOptions.packs(), store.records())) {
             Screen screen = new Screen(spec.commandLine().getOut());
             screen.line("Fandown is at " + server.address());
-            screen.line("Records are kept in " + store.file());
+            screen.line("Records are kept in " + store.place());
             screen.line("It listens on this machine alone. Ctrl+C stops it.");
             screen.done();
             waitForTheEnd(server, screen);

@@ -5,8 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.logging.Level;
 import java.util.logging.Logger;
+import org.fandown.app.store.Store;
 import org.fandown.app.store.StoreException;
-import org.fandown.app.store.StoreFile;
 import picocli.CommandLine;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -25,10 +25,10 @@ final class StoreOptions {
     private StoreOptions() {}
 
     /** Opens the store, or refuses with what to do. */
-    StoreFile open(CommandLine command) {
+    Store open(CommandLine command) {
         quietLibraries();
         try {
-            return StoreFile.open(data);
+            return Store.inFolder(data);
         } catch (StoreException e) {
             throw new ParameterException(command, e.getMessage(), e);
         }
@@ -36,7 +36,8 @@ final class StoreOptions {
 
     /** Libraries speak up only when something is wrong. */
     private static void quietLibraries() {
-        for (String name : List.of("io.javalin", "org.eclipse.jetty", "org.flywaydb")) {
+        for (String name :
+                List.of("io.javalin", "org.eclipse.jetty", "org.flywaydb", "com.zaxxer.hikari")) {
             Logger logger = Logger.getLogger(name);
             logger.setLevel(Level.WARNING);
             QUIET.add(logger);

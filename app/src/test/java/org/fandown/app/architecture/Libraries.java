@@ -19,6 +19,8 @@ final class Libraries {
                     new Home("org.jdbi", "store"),
                     new Home("org.flywaydb", "store"),
                     new Home("org.sqlite", "store"),
+                    new Home("org.postgresql", "store"),
+                    new Home("com.zaxxer.hikari", "store"),
                     new Home("org.snakeyaml", "files"),
                     new Home("org.bouncycastle", "keys"),
                     new Home("com.openhtmltopdf", "paper"),

@@ -7,7 +7,7 @@ import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.fandown.app.store.RecordHead;
-import org.fandown.app.store.StoreFile;
+import org.fandown.app.store.Store;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -28,7 +28,7 @@ class BackUpCommandTest {
 
     @Test
     void every_record_is_in_the_copy_which_opens_as_a_store() throws Exception {
-        StoreFile.open(folder.resolve("data"))
+        Store.inFolder(folder.resolve("data"))
                 .records()
                 .keep(
                         new RecordHead(
@@ -38,7 +38,7 @@ class BackUpCommandTest {
 
         assertThat(run(copies.resolve("fandown.db"))).isEqualTo(ExitCode.DONE);
         assertThat(out.toString()).contains("Records copied: 1");
-        assertThat(StoreFile.open(copies).records().byId("a")).isPresent();
+        assertThat(Store.inFolder(copies).records().byId("a")).isPresent();
     }
 
     @Test

@@ -10,7 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.fandown.app.store.RecordHead;
 import org.fandown.app.store.RecordStore;
-import org.fandown.app.store.StoreFile;
+import org.fandown.app.store.Store;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -30,7 +30,7 @@ class KilledWriterContractTest {
         for (int kill = 0; kill < KILLS; kill++) {
             acknowledged.addAll(writeUntilKilled(kill));
         }
-        RecordStore store = StoreFile.open(folder).records();
+        RecordStore store = Store.inFolder(folder).records();
         for (String id : acknowledged) {
             assertThat(store.byId(id)).as(id).isPresent();
         }
@@ -71,7 +71,7 @@ class KilledWriterContractTest {
 
         /** Takes the folder of the store and a name of the round. */
         public static void main(String[] args) {
-            RecordStore store = StoreFile.open(Path.of(args[0])).records();
+            RecordStore store = Store.inFolder(Path.of(args[0])).records();
             for (int i = 0; ; i++) {
                 String id = args[1] + "-" + i;
                 store.keep(

@@ -1,0 +1,53 @@
+package org.fandown.app.store;
+
+import com.zaxxer.hikari.HikariConfig;
+import com.zaxxer.hikari.HikariDataSource;
+import java.sql.SQLException;
+import java.time.Duration;
+import java.util.Map;
+import javax.sql.DataSource;
+import org.jdbi.v3.core.Handle;
+
+/** The kind of database below a store: all in which they differ. */
+interface Database {
+    /** Most connections at once. */
+    int MOST_CONNECTIONS = 8;
+
+    /** How long a request waits for a connection. */
+    Duration PATIENCE = Duration.ofSeconds(30);
+
+    /** Where it is, in words that hold no password. */
+    String place();
+
+    /** What to do when it cannot be used. */
+    String advice();
+
+    /** Where its connections come from. */
+    DataSource source();
+
+    /** Name of the folder of its own migrations, beside those that all have in common. */
+    String migrations();
+
+    /** The names of types by which those in common differ. */
+    Map<String, String> types();
+
+    /** Lets no other write until the transaction ends. */
+    void claim(Handle handle);
+
+    /**
+     * The same connections, kept open to be used again.
+     *
+     * @throws SQLException if there is none to be had
+     */
+    default HikariDataSource pool() throws SQLException {
+        HikariConfig config = new HikariConfig();
+        config.setDataSource(source());
+        config.setPoolName("store");
+        config.setMaximumPoolSize(MOST_CONNECTIONS);
+        config.setMinimumIdle(1);
+        config.setConnectionTimeout(PATIENCE.toMillis());
+        config.setInitializationFailTimeout(-1);
+        source().getConnection().close();
+        return new HikariDataSource(config);
+    }
+}

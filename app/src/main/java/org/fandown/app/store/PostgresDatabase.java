@@ -1,0 +1,64 @@
+package org.fandown.app.store;
+
+import java.util.Map;
+import javax.sql.DataSource;
+import org.jdbi.v3.core.Handle;
+import org.postgresql.Driver;
+import org.postgresql.ds.PGSimpleDataSource;
+
+/**
+ * A database of a PostgreSQL server.
+ *
+ * @param url how to reach it, such as {@code jdbc:postgresql://localhost/fandown?user=fandown}
+ */
+record PostgresDatabase(String url) implements Database {
+    /** The name of our lock; any number, as long as it stays the same. */
+    private static final long LOCK = 0x66616e646f776eL;
+
+    /** Whether the URL is one; what is wrong with it is not said, since a password may be in it. */
+    boolean isAddress() {
+        return Driver.parseURL(url, null) != null;
+    }
+
+    /** The URL without what follows its question mark, where passwords stand. */
+    @Override
+    public String place() {
+        int end = url.indexOf('?');
+        return end < 0 ? url : url.substring(0, end);
+    }
+
+    @Override
+    public String advice() {
+        return "start the server, make the database, and give address, user and password as in"
+                + " jdbc:postgresql://HOST:PORT/DATABASE?user=USER&password=PASSWORD.";
+    }
+
+    @Override
+    public DataSource source() {
+        PGSimpleDataSource source = new PGSimpleDataSource();
+        source.setURL(url);
+        source.setApplicationName("fandown");
+        return source;
+    }
+
+    @Override
+    public String migrations() {
+        return "postgresql";
+    }
+
+    @Override
+    public Map<String, String> types() {
+        return Map.of("number", "bigint");
+    }
+
+    /**
+     * Also sees to it that the end of the transaction waits for the disk, whatever is usual there.
+     */
+    @Override
+    public void claim(Handle handle) {
+        handle.execute("select pg_advisory_xact_lock(?)", LOCK);
+        handle.execute(
+                "select set_config('synchronous_commit', 'on', true)"
+                        + " where current_setting('synchronous_commit') = 'off'");
+    }
+}

@@ -1,0 +1,128 @@
+package org.fandown.app.store;
+
+import com.zaxxer.hikari.HikariDataSource;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.SQLException;
+import org.flywaydb.core.Flyway;
+import org.flywaydb.core.api.FlywayException;
+import org.jdbi.v3.core.Jdbi;
+import org.jdbi.v3.core.JdbiException;
+
+/** What is kept, and where: a file of the embedded database, or a PostgreSQL server. */
+public final class Store implements AutoCloseable {
+    private static final String NAME = "fandown.db";
+    private static final String MIGRATIONS = "classpath:org/fandown/app/store/";
+
+    private final Database database;
+    private final HikariDataSource pool;
+    private final Jdbi jdbi;
+
+    private Store(Database database, HikariDataSource pool) {
+        this.database = database;
+        this.pool = pool;
+        this.jdbi = Jdbi.create(pool);
+    }
+
+    /**
+     * Opens the store of a folder; makes both if they are not there, and brings an older store up
+     * to date.
+     *
+     * @throws StoreException if that cannot be done
+     */
+    public static Store inFolder(Path folder) {
+        SqliteDatabase database = new SqliteDatabase(folder.resolve(NAME));
+        try {
+            Files.createDirectories(folder);
+            return open(database);
+        } catch (IOException e) {
+            throw cannotBeOpened(database, e);
+        }
+    }
+
+    /**
+     * Opens the store in a database of a server; makes its tables if they are not there, and brings
+     * an older store up to date.
+     *
+     * @param url a JDBC URL of PostgreSQL
+     * @throws StoreException if that cannot be done
+     */
+    public static Store at(String url) {
+        PostgresDatabase database = new PostgresDatabase(url);
+        if (!database.isAddress()) {
+            throw new StoreException(
+                    "The address of the database is none of PostgreSQL. Next: " + database.advice(),
+                    null);
+        }
+        return open(database);
+    }
+
+    private static Store open(Database database) {
+        HikariDataSource pool = null;
+        try {
+            pool = database.pool();
+            Flyway.configure()
+                    .dataSource(pool)
+                    .locations(MIGRATIONS + "common", MIGRATIONS + database.migrations())
+                    .placeholders(database.types())
+                    .loggers("slf4j")
+                    .load()
+                    .migrate();
+            return new Store(database, pool);
+        } catch (SQLException | FlywayException e) {
+            if (pool != null) {
+                pool.close();
+            }
+            throw cannotBeOpened(database, e);
+        }
+    }
+
+    private static StoreException cannotBeOpened(Database database, Exception why) {
+        return new StoreException(
+                "The store "
+                        + database.place()
+                        + " cannot be opened: "
+                        + why.getMessage()
+                        + " Next: "
+                        + database.advice(),
+                why);
+    }
+
+    /** Where it is, in words that hold no password. */
+    public String place() {
+        return database.place();
+    }
+
+    /** The records in it. */
+    public RecordStore records() {
+        return new RecordStore(jdbi);
+    }
+
+    /**
+     * Writes a whole copy while the store is in use.
+     *
+     * @param copy the new file; it must not be there yet
+     * @throws StoreException if it is there, or cannot be written
+     */
+    public void backUp(Path copy) {
+        try {
+            jdbi.useHandle(handle -> handle.execute("vacuum into ?", copy.toString()));
+        } catch (JdbiException e) {
+            throw new StoreException(
+                    "The copy "
+                            + copy
+                            + " cannot be written: "
+                            + e.getMessage()
+                            + " Next: name a file that is not there yet, in a folder that can be"
+                            + " written.",
+                    e);
+        }
+    }
+
+    /** Lets go of the database. */
+    @Override
+    public void close() {
+        pool.close();
+    }
+}
