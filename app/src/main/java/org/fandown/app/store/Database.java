@@ -5,6 +5,7 @@ import com.zaxxer.hikari.HikariDataSource;
 import java.sql.SQLException;
 import java.time.Duration;
 import java.util.Map;
+import java.util.Optional;
 import javax.sql.DataSource;
 import org.jdbi.v3.core.Handle;
 
@@ -28,11 +29,14 @@ interface Database {
     /** Name of the folder of its own migrations, beside those that all have in common. */
     String migrations();
 
-    /** The names of types by which those in common differ. */
-    Map<String, String> types();
+    /** The words by which those in common differ. */
+    Map<String, String> words();
 
     /** Lets no other write until the transaction ends. */
     void claim(Handle handle);
+
+    /** What is wrong with the database itself, as far as it can tell; empty if nothing is. */
+    Optional<String> damage(Handle handle);
 
     /**
      * The same connections, kept open to be used again.

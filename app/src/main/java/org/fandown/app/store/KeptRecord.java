@@ -1,11 +1,15 @@
 package org.fandown.app.store;
 
+import org.fandown.record.Seal;
+
 /**
  * A record as it is kept.
  *
- * @param number its place in the order of arrival, from 1
  * @param head what lists show
- * @param content the whole record, JSON
- * @param hash SHA-256 of the content's UTF-8 bytes, 64 hexadecimal digits
+ * @param content the whole record, canonical JSON; the seal holds the hash of its UTF-8 bytes as
+ *     {@code record}
+ * @param statement what the site said of it when it arrived, canonical JSON: what it is found by
+ *     and the judgement; the seal holds its hash as {@code judgement}
+ * @param seal its link in the chains
  */
-public record KeptRecord(long number, RecordHead head, String content, String hash) {}
+public record KeptRecord(RecordHead head, String content, String statement, Seal seal) {}

@@ -1,6 +1,7 @@
 package org.fandown.app.store;
 
 import java.util.Map;
+import java.util.Optional;
 import javax.sql.DataSource;
 import org.jdbi.v3.core.Handle;
 import org.postgresql.Driver;
@@ -47,8 +48,8 @@ record PostgresDatabase(String url) implements Database {
     }
 
     @Override
-    public Map<String, String> types() {
-        return Map.of("number", "bigint");
+    public Map<String, String> words() {
+        return Map.of("number", "bigint", "end", "");
     }
 
     /**
@@ -60,5 +61,11 @@ record PostgresDatabase(String url) implements Database {
         handle.execute(
                 "select set_config('synchronous_commit', 'on', true)"
                         + " where current_setting('synchronous_commit') = 'off'");
+    }
+
+    /** The server sees to its own files. */
+    @Override
+    public Optional<String> damage(Handle handle) {
+        return Optional.empty();
     }
 }

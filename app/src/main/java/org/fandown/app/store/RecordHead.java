@@ -20,4 +20,10 @@ public record RecordHead(
         String place,
         String vehicle,
         String verdict,
-        String words) {}
+        String words) {
+    /** Puts the mark for what cannot be shown in place of the one character no database keeps. */
+    public RecordHead {
+        vehicle = vehicle.replace('\0', '\uFFFD');
+        words = words.replace('\0', '\uFFFD');
+    }
+}

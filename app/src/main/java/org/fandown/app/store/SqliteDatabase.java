@@ -1,7 +1,9 @@
 package org.fandown.app.store;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import javax.sql.DataSource;
 import org.jdbi.v3.core.Handle;
 import org.sqlite.SQLiteConfig;
@@ -45,11 +47,20 @@ record SqliteDatabase(Path file) implements Database {
     }
 
     @Override
-    public Map<String, String> types() {
-        return Map.of("number", "integer");
+    public Map<String, String> words() {
+        return Map.of("number", "integer", "end", "strict");
     }
 
     /** Every transaction of this database begins with the lock of a writer. */
     @Override
     public void claim(Handle handle) {}
+
+    @Override
+    public Optional<String> damage(Handle handle) {
+        List<String> said =
+                handle.createQuery("pragma integrity_check(1)").mapTo(String.class).list();
+        return said.equals(List.of("ok"))
+                ? Optional.empty()
+                : Optional.of("The file is damaged: " + String.join(" ", said));
+    }
 }

@@ -18,11 +18,13 @@ public final class Store implements AutoCloseable {
     private final Database database;
     private final HikariDataSource pool;
     private final Jdbi jdbi;
+    private final RecordStore records;
 
     private Store(Database database, HikariDataSource pool) {
         this.database = database;
         this.pool = pool;
         this.jdbi = Jdbi.create(pool);
+        this.records = new RecordStore(jdbi, database);
     }
 
     /**
@@ -65,7 +67,9 @@ public final class Store implements AutoCloseable {
             Flyway.configure()
                     .dataSource(pool)
                     .locations(MIGRATIONS + "common", MIGRATIONS + database.migrations())
-                    .placeholders(database.types())
+                    .placeholders(database.words())
+                    .javaMigrations(new OldRecords())
+                    .group(true)
                     .loggers("slf4j")
                     .load()
                     .migrate();
@@ -79,6 +83,11 @@ public final class Store implements AutoCloseable {
     }
 
     private static StoreException cannotBeOpened(Database database, Exception why) {
+        for (Throwable cause = why.getCause(); cause != null; cause = cause.getCause()) {
+            if (cause instanceof StoreException known) {
+                return known;
+            }
+        }
         return new StoreException(
                 "The store "
                         + database.place()
@@ -96,7 +105,7 @@ public final class Store implements AutoCloseable {
 
     /** The records in it. */
     public RecordStore records() {
-        return new RecordStore(jdbi);
+        return records;
     }
 
     /**

@@ -42,6 +42,7 @@ final class RecordApi {
         routes.get("/api/records", this::find);
         routes.get("/api/records/{id}", this::open);
         routes.get("/api/records/{id}/report.pdf", this::print);
+        routes.get("/api/records/{id}/seal", this::seal);
     }
 
     /** Keeps each record on its own; one that is refused does not keep back the others. */
@@ -61,7 +62,7 @@ final class RecordApi {
     private Tree.MapBuilder keep(Node node) {
         try {
             SentRecord record = SentRecord.read(node, packs);
-            Kept kept = store.keep(record.head(), record.content());
+            Kept kept = store.keep(record.from(""));
             return Tree.map().put("id", record.head().id()).put("kept", Names.kebab(kept));
         } catch (DocumentException e) {
             return Tree.map().put("kept", "refused").put("reason", String.valueOf(e.getMessage()));
@@ -72,7 +73,7 @@ final class RecordApi {
         String words = Optional.ofNullable(ctx.queryParam("words")).orElse("").strip();
         List<String> each = words.isEmpty() ? List.of() : List.of(words.split("\\s+"));
         Tree.ListBuilder list = Tree.list();
-        store.find(each, USUAL).forEach(head -> list.add(map(head)));
+        store.find(List.of(), each, USUAL).forEach(head -> list.add(map(head)));
         json(ctx, Tree.map().put("count", store.count()).put("records", list).build());
     }
 
@@ -92,6 +93,18 @@ final class RecordApi {
         KeptRecord record = record(ctx);
         ctx.contentType("application/json");
         ctx.result(record.content());
+    }
+
+    /** What proves that the record is as it was kept, and what was said of it then. */
+    private void seal(Context ctx) {
+        KeptRecord record = record(ctx);
+        json(
+                ctx,
+                Tree.map()
+                        .put("seal", record.seal().document())
+                        .put("hash", record.seal().hash())
+                        .put("statement", Json.read("statement.json", record.statement()))
+                        .build());
     }
 
     private void print(Context ctx) {

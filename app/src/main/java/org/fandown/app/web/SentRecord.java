@@ -11,15 +11,17 @@ import java.util.regex.Pattern;
 import org.fandown.app.files.RulePacks;
 import org.fandown.app.paper.Judged;
 import org.fandown.app.paper.Photo;
+import org.fandown.app.store.Arrival;
 import org.fandown.app.store.RecordHead;
 import org.fandown.document.DocumentException;
 import org.fandown.document.Fields;
-import org.fandown.document.Json;
 import org.fandown.document.Node;
 import org.fandown.evidence.Inspection;
 import org.fandown.evidence.InspectionReader;
 import org.fandown.evidence.Report;
 import org.fandown.evidence.VehicleSource;
+import org.fandown.record.VehicleKey;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A record as a device sends it: {@code format}, {@code id}, {@code kind}, {@code made} and the
@@ -27,9 +29,11 @@ import org.fandown.evidence.VehicleSource;
  * judged here.
  *
  * @param head what it is found by
- * @param content the whole of it, on one line
+ * @param content the whole of it
+ * @param judgement what the judge makes of it now, null if there is nothing to judge
+ * @param chain the key of its vehicle's chain
  */
-record SentRecord(RecordHead head, String content) {
+record SentRecord(RecordHead head, Node content, @Nullable Node judgement, String chain) {
     static final String FORMAT = "fandown-record/1";
     private static final Pattern ID = Pattern.compile("[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}");
     private static final DateTimeFormatter UTC =
@@ -83,7 +87,12 @@ record SentRecord(RecordHead head, String content) {
                         inspection.vehicle().name(),
                         judged.judgement().verdict().title(),
                         words(inspection));
-        return new SentRecord(head, Json.writeCompact(node));
+        return new SentRecord(head, node, judged.document(), VehicleKey.of(inspection));
+    }
+
+    /** The record as the store takes it from an account, or from nobody known: an empty text. */
+    Arrival from(String sender) {
+        return new Arrival(head, content, judgement, chain, sender);
     }
 
     /** The inspection of a record, its vehicle written out. */

@@ -6,8 +6,8 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import org.fandown.app.store.RecordHead;
 import org.fandown.app.store.Store;
+import org.fandown.contract.store.Arrivals;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -28,12 +28,9 @@ class BackUpCommandTest {
 
     @Test
     void every_record_is_in_the_copy_which_opens_as_a_store() throws Exception {
-        Store.inFolder(folder.resolve("data"))
-                .records()
-                .keep(
-                        new RecordHead(
-                                "a", "inspection", "2026-11-30T06:00:00.000Z", "", "", "T", "", ""),
-                        "{}");
+        try (Store store = Store.inFolder(folder.resolve("data"))) {
+            store.records().keep(Arrivals.of("a", "Truck 4"));
+        }
         Path copies = Files.createDirectory(folder.resolve("copies"));
 
         assertThat(run(copies.resolve("fandown.db"))).isEqualTo(ExitCode.DONE);

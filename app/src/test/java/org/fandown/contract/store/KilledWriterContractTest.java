@@ -8,7 +8,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import org.fandown.app.store.RecordHead;
 import org.fandown.app.store.RecordStore;
 import org.fandown.app.store.Store;
 import org.junit.jupiter.api.Test;
@@ -30,9 +29,12 @@ class KilledWriterContractTest {
         for (int kill = 0; kill < KILLS; kill++) {
             acknowledged.addAll(writeUntilKilled(kill));
         }
-        RecordStore store = Store.inFolder(folder).records();
-        for (String id : acknowledged) {
-            assertThat(store.byId(id)).as(id).isPresent();
+        try (Store opened = Store.inFolder(folder)) {
+            RecordStore store = opened.records();
+            for (String id : acknowledged) {
+                assertThat(store.byId(id)).as(id).isPresent();
+            }
+            assertThat(store.check().problem()).isEmpty();
         }
         assertThat(acknowledged).hasSizeGreaterThanOrEqualTo(KILLS * ANSWERED);
     }
@@ -74,10 +76,7 @@ class KilledWriterContractTest {
             RecordStore store = Store.inFolder(Path.of(args[0])).records();
             for (int i = 0; ; i++) {
                 String id = args[1] + "-" + i;
-                store.keep(
-                        new RecordHead(
-                                id, "inspection", "2026-11-30T06:00:00Z", "", "", "", "", ""),
-                        "content of " + id);
+                store.keep(Arrivals.of(id, "Truck " + i % 7));
                 System.out.println(id + END);
             }
         }

@@ -74,6 +74,10 @@ class RecordApiContractTest {
                     .contains("fit to move");
             assertThat(site.get("api/records?words=nowhere").body()).doesNotContain(ID);
             assertThat(site.get("api/records/" + ID).body()).contains("governor-cut-out");
+            assertThat(site.get("api/records/" + ID + "/seal").body())
+                    .contains("\"format\":\"fandown-seal/1\",\"number\":1,")
+                    .contains("\"vehicle\":\"QRK552\"")
+                    .contains("\"verdict\":\"fit-to-move\"");
             HttpResponse<String> report = site.get("api/records/" + ID + "/report.pdf");
             assertThat(report.headers().firstValue("Content-Type")).contains("application/pdf");
             assertThat(report.body()).startsWith("%PDF-");

@@ -8,12 +8,23 @@ import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.List;
 import org.fandown.app.store.Store;
 import org.fandown.app.store.StoreException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class SqliteRecordStoreTest extends RecordStoreContract {
+    private static final List<String> TRIGGERS =
+            List.of(
+                    "record_never_changes",
+                    "record_never_goes",
+                    "record_never_replaced",
+                    "seal_never_changes",
+                    "seal_never_goes",
+                    "seal_never_replaced");
+
     @TempDir private Path folder;
 
     @Override
@@ -24,6 +35,26 @@ class SqliteRecordStoreTest extends RecordStoreContract {
     @Override
     Connection besideIt() throws SQLException {
         return DriverManager.getConnection("jdbc:sqlite:" + folder.resolve("fandown.db"));
+    }
+
+    @Override
+    void unlock(Statement statement) throws SQLException {
+        for (String trigger : TRIGGERS) {
+            statement.execute("drop trigger if exists " + trigger);
+        }
+    }
+
+    @Test
+    void record_cannot_be_replaced_either() throws Exception {
+        open().records().keep(Arrivals.of("a", "Truck 4"));
+        try (Connection by = besideIt();
+                Statement statement = by.createStatement()) {
+            for (String table : List.of("record", "seal")) {
+                String sql = "insert or replace into " + table + " select * from " + table;
+                assertThatThrownBy(() -> statement.execute(sql))
+                        .hasMessageContaining("never changed");
+            }
+        }
     }
 
     @Test
@@ -37,7 +68,7 @@ class SqliteRecordStoreTest extends RecordStoreContract {
     @Test
     void copy_made_while_in_use_is_whole_and_never_overwrites() {
         Store store = open();
-        store.records().keep(head("a", "2026-11-30T06:00:00Z", "Truck 4", ""), "1");
+        store.records().keep(Arrivals.of("a", "Truck 4"));
         Path copies = folder.resolve("copies");
         assertThat(copies.toFile().mkdir()).isTrue();
         Path copy = copies.resolve("fandown.db");
