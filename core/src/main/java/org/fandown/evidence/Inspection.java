@@ -22,6 +22,7 @@ import org.fandown.vehicle.WheelId;
  *     circumstances unless noted otherwise
  * @param observations what was read, measured and seen
  * @param notes anything else written down
+ * @param earlier what earlier reports found wrong and nobody has settled yet
  * @param simulated whether it was made on a simulated vehicle, for practice: no record of a real
  *     one
  */
@@ -34,11 +35,52 @@ public record Inspection(
         boolean conditionsAsPrinted,
         Observations observations,
         List<String> notes,
+        List<EarlierDefect> earlier,
         boolean simulated) {
 
-    /** Copies the notes. */
+    /** Copies the lists. */
     public Inspection {
         notes = List.copyOf(notes);
+        earlier = List.copyOf(earlier);
+    }
+
+    /** An inspection of a vehicle of which nothing is known to be wrong from before. */
+    public Inspection(
+            PlaceCode place,
+            OffsetDateTime moment,
+            Vehicle vehicle,
+            Report report,
+            Instruments instruments,
+            boolean conditionsAsPrinted,
+            Observations observations,
+            List<String> notes,
+            boolean simulated) {
+        this(
+                place,
+                moment,
+                vehicle,
+                report,
+                instruments,
+                conditionsAsPrinted,
+                observations,
+                notes,
+                List.of(),
+                simulated);
+    }
+
+    /** The same inspection, where this is known to be wrong from before. */
+    public Inspection withEarlier(List<EarlierDefect> defects) {
+        return new Inspection(
+                place,
+                moment,
+                vehicle,
+                report,
+                instruments,
+                conditionsAsPrinted,
+                observations,
+                notes,
+                defects,
+                simulated);
     }
 
     /** Returns the readings of the vehicle as a whole, by check. */

@@ -41,6 +41,7 @@ public final class InspectionReader {
         boolean asPrinted = asPrinted(fields);
         Observations observations = new ObservationsReader(vehicle).read(fields);
         List<String> notes = fields.optionalTexts("notes");
+        List<EarlierDefect> earlier = EarlierDefect.list(fields);
         boolean simulated = fields.has("simulated") && fields.truth("simulated");
         fields.end();
         return new Inspection(
@@ -52,6 +53,7 @@ public final class InspectionReader {
                 asPrinted,
                 observations,
                 notes,
+                earlier,
                 simulated);
     }
 

@@ -5,22 +5,26 @@ import java.util.List;
 import java.util.Optional;
 import org.fandown.check.Severity;
 import org.fandown.check.Verdict;
+import org.fandown.evidence.EarlierDefect;
 import org.fandown.rulebook.Standing;
 
 /** From findings and defects to the verdict. */
 final class Sentence {
     private final List<Finding> findings;
     private final List<Defect> defects;
+    private final List<EarlierDefect> earlier;
 
-    private Sentence(List<Finding> findings, List<Defect> defects) {
+    private Sentence(List<Finding> findings, List<Defect> defects, List<EarlierDefect> earlier) {
         this.findings = findings;
         this.defects = defects;
+        this.earlier = earlier;
     }
 
     static Judgement pass(Case before, List<Finding> findings) {
         List<Defect> defects = Defects.of(before, findings);
         List<String> because = new ArrayList<>();
-        Verdict verdict = new Sentence(findings, defects).verdict(because);
+        Verdict verdict =
+                new Sentence(findings, defects, before.inspection().earlier()).verdict(because);
         return new Judgement(
                 before.inspection(), before.rules(), findings, defects, verdict, because);
     }
@@ -31,6 +35,11 @@ final class Sentence {
                 because.add("Major defect: " + defect.text() + at(defect));
             }
         }
+        for (EarlierDefect defect : earlier) {
+            if (grounds(defect)) {
+                because.add("Not put right since " + defect.since() + ": " + defect.text());
+            }
+        }
         if (!because.isEmpty()) {
             return Verdict.NOT_FIT_TO_MOVE;
         }
@@ -38,8 +47,19 @@ final class Sentence {
         return because.isEmpty() ? Verdict.FIT_TO_MOVE : Verdict.NOT_PROVEN;
     }
 
+    private static boolean grounds(EarlierDefect defect) {
+        return defect.outOfService() || defect.severity().equals(Optional.of(Severity.MAJOR));
+    }
+
     /** What leaves a vehicle without major defect unproven. */
     private void open(List<String> because) {
+        for (EarlierDefect defect : earlier) {
+            because.add(
+                    "Reported on "
+                            + defect.since()
+                            + ", and neither put right nor certified as not needing it: "
+                            + defect.text());
+        }
         for (Defect defect : defects) {
             if (defect.severity().isEmpty()) {
                 because.add("Nobody says how bad this is: " + defect.text() + at(defect));

@@ -5,6 +5,7 @@ import org.fandown.braking.BrakingEstimate;
 import org.fandown.document.MapNode;
 import org.fandown.document.Names;
 import org.fandown.document.Tree;
+import org.fandown.evidence.EarlierDefect;
 import org.fandown.evidence.Inspection;
 import org.fandown.evidence.Report;
 import org.fandown.judgement.Defect;
@@ -46,6 +47,11 @@ public final class JudgementDocument {
                         .put("coverage", RulesDocument.coverage(judgement.rules()))
                         .put("set-aside", RulesDocument.setAside(judgement.rules()))
                         .put("dates", dates(judgement));
+        if (!inspection.earlier().isEmpty()) {
+            Tree.ListBuilder earlier = Tree.list();
+            inspection.earlier().forEach(e -> earlier.add(e.document()));
+            map.put(EarlierDefect.KEY, earlier);
+        }
         braking.ifPresent(estimate -> map.put("braking", BrakingDocument.of(estimate)));
         return map.build();
     }
@@ -61,6 +67,9 @@ public final class JudgementDocument {
         defect.wheel().ifPresent(w -> map.put("wheel", w.toString()));
         map.put("severity", defect.severity().map(Names::kebab).orElse("not-stated"));
         defect.rule().map(Rule::id).ifPresent(id -> map.put("rule", id));
+        if (defect.rule().map(rule -> rule.weight().outOfService()).orElse(false)) {
+            map.put("out-of-service", true);
+        }
         return map.put("text", defect.text()).build();
     }
 

@@ -3,6 +3,7 @@ package org.fandown.judgement;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.fandown.yard.Packs.rule;
 
+import java.util.List;
 import org.fandown.check.Check;
 import org.fandown.check.Severity;
 import org.fandown.check.Verdict;
@@ -103,6 +104,41 @@ class SentenceTest {
 
         assertThat(trial.verdict()).isEqualTo(Verdict.NOT_FIT_TO_MOVE);
         assertThat(trial.because()).hasSize(1);
+    }
+
+    // Defects of earlier reports
+
+    @Test
+    void earlier_major_defect_that_nobody_settled_grounds_a_vehicle_that_passes_everything() {
+        assertThat(earlier("'severity': 'major'").verdict()).isEqualTo(Verdict.NOT_FIT_TO_MOVE);
+        assertThat(earlier("'severity': 'major'").because())
+                .containsExactly("Not put right since 2026-01-02: 4R: stroke over its limit");
+        assertThat(earlier("'severity': 'minor', 'out-of-service': true").verdict())
+                .isEqualTo(Verdict.NOT_FIT_TO_MOVE);
+    }
+
+    @Test
+    void earlier_minor_defect_that_nobody_settled_leaves_the_vehicle_unproven() {
+        for (String severity : List.of("'severity': 'minor'", "'out-of-service': false")) {
+            Trial trial = earlier(severity);
+            assertThat(trial.verdict()).isEqualTo(Verdict.NOT_PROVEN);
+            assertThat(trial.because())
+                    .containsExactly(
+                            "Reported on 2026-01-02, and neither put right nor certified as not"
+                                    + " needing it: 4R: stroke over its limit");
+        }
+    }
+
+    private static Trial earlier(String severity) {
+        return Trial.of(
+                Packs.of(CUT_OUT),
+                Trucks.TRUCK,
+                "'readings': {"
+                        + CUT_OUT_NOTED
+                        + "}, 'earlier-defects': [{'report': 'r1', 'since': '2026-01-02', 'text':"
+                        + " '4R: stroke over its limit', "
+                        + severity
+                        + "}]");
     }
 
     // Fit in spite of defects

@@ -131,7 +131,8 @@ class JudgementDocumentTest {
         List<MapNode> defects = items(document(EVIDENCE), "defects");
 
         assertThat(defects.get(0).keys())
-                .containsExactly("component", "wheel", "severity", "rule", "text");
+                .containsExactly(
+                        "component", "wheel", "severity", "rule", "out-of-service", "text");
         assertThat(text(defects.get(0), "severity")).isEqualTo("major");
         assertThat(defects.get(1).keys()).containsExactly("component", "severity", "text");
         assertThat(text(defects.get(1), "component")).isEqualTo("glass");
