@@ -3,6 +3,7 @@ package org.fandown.browser;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
@@ -26,7 +27,7 @@ class PracticeJourneyTest {
 
     @ParameterizedTest
     @EnumSource(Screens.class)
-    void an_exercise_is_done_marked_replayed_and_kept(Screens screen) {
+    void an_exercise_is_done_marked_replayed_and_kept(Screens screen) throws Exception {
         try (RunningSite site = RunningSite.in(folder.resolve("store"));
                 Chromium chromium = new Chromium();
                 BrowserContext context = chromium.profile(folder.resolve("profile"), screen)) {
@@ -45,6 +46,8 @@ class PracticeJourneyTest {
             stateConditionAndConclude(page);
             marksTraceAndReplay(page);
             recordIsKept(page, site.address());
+            serverHasItOnceAndApart(site);
+            anotherDeviceOpensIt(chromium, screen, site.address());
         }
     }
 
@@ -184,15 +187,46 @@ class PracticeJourneyTest {
 
     private static void recordIsKept(Page page, String address) {
         page.navigate(address + "#/records");
+        assertThat(page.getByText("Nothing found.")).isVisible();
+        page.navigate(address + "#/records/practice");
         Locator card = page.locator(".cards li").first();
         assertThat(card).containsText("Tractor 7 with box trailer 31");
+        assertThat(card).containsText("Exercise");
         assertThat(card).containsText("passed");
+        assertThat(card)
+                .containsText(
+                        "kept by the server",
+                        new LocatorAssertions.ContainsTextOptions().setTimeout(BUILD_UP));
         card.getByRole(AriaRole.LINK).click();
         assertThat(page.getByRole(AriaRole.REGION, new Page.GetByRoleOptions().setName("Marks")))
                 .isVisible(new LocatorAssertions.IsVisibleOptions().setTimeout(BUILD_UP));
         page.navigate(address + "#/practice");
         page.waitForSelector("h1");
         assertThat(page.getByText("Not finished yet")).hasCount(0);
+    }
+
+    private static void serverHasItOnceAndApart(RunningSite site) throws Exception {
+        assertThat(site.get("api/records?kind=practice").body())
+                .contains("\"count\":1")
+                .contains("passed");
+        assertThat(site.get("api/records?kind=inspection").body()).contains("\"records\":[]");
+    }
+
+    private static void anotherDeviceOpensIt(Chromium chromium, Screens screen, String address) {
+        try (Browser browser = chromium.launch();
+                BrowserContext context = browser.newContext(screen.options())) {
+            Page page = context.newPage();
+            page.navigate(address + "#/records/practice");
+            page.locator(".cards li").first().getByRole(AriaRole.LINK).click();
+            Locator marks =
+                    page.getByRole(AriaRole.REGION, new Page.GetByRoleOptions().setName("Marks"));
+            assertThat(marks).containsText("Instead:");
+            assertThat(page.getByText("Exercise on a simulated vehicle")).isVisible();
+            assertThat(page.getByText("kept by the server")).isVisible();
+            assertThat(page.getByText("Report, PDF")).hasCount(0);
+            assertThat(page.locator(".trace canvas"))
+                    .isVisible(new LocatorAssertions.IsVisibleOptions().setTimeout(BUILD_UP));
+        }
     }
 
     private static int primary(Page page) {

@@ -73,7 +73,7 @@ final class RecordApi {
         String words = Optional.ofNullable(ctx.queryParam("words")).orElse("").strip();
         List<String> each = words.isEmpty() ? List.of() : List.of(words.split("\\s+"));
         Tree.ListBuilder list = Tree.list();
-        store.find(List.of(), each, USUAL).forEach(head -> list.add(map(head)));
+        store.find(ctx.queryParams("kind"), each, USUAL).forEach(head -> list.add(map(head)));
         json(ctx, Tree.map().put("count", store.count()).put("records", list).build());
     }
 
@@ -108,7 +108,13 @@ final class RecordApi {
     }
 
     private void print(Context ctx) {
-        Fields fields = Fields.of(Json.read("record.json", record(ctx).content()));
+        KeptRecord record = record(ctx);
+        if (!record.head().kind().equals(Names.kebab(SentRecord.Kind.INSPECTION))) {
+            throw new NotFoundResponse(
+                    "This is no inspection of a vehicle, and has no report. Next: open it under"
+                            + " Records.");
+        }
+        Fields fields = Fields.of(Json.read("record.json", record.content()));
         Judged judged =
                 Judged.of(SentRecord.inspection(fields.node("inspection")), packs)
                         .orElseThrow(() -> new NotFoundResponse("Its place has no rule pack now."));

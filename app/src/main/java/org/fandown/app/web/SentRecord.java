@@ -1,6 +1,7 @@
 package org.fandown.app.web;
 
 import java.time.Instant;
+import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
@@ -15,6 +16,7 @@ import org.fandown.app.store.Arrival;
 import org.fandown.app.store.RecordHead;
 import org.fandown.document.DocumentException;
 import org.fandown.document.Fields;
+import org.fandown.document.Names;
 import org.fandown.document.Node;
 import org.fandown.evidence.Inspection;
 import org.fandown.evidence.InspectionReader;
@@ -24,9 +26,9 @@ import org.fandown.record.VehicleKey;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A record as a device sends it: {@code format}, {@code id}, {@code kind}, {@code made} and the
- * inspection, with what was drawn and photographed. The verdict is not taken from the device; it is
- * judged here.
+ * A record as a device sends it: {@code format}, {@code id}, {@code kind}, {@code made}, and an
+ * inspection, with what was drawn and photographed, or an {@linkplain SentPractice exercise}. The
+ * verdict is not taken from the device; it is judged here.
  *
  * @param head what it is found by
  * @param content the whole of it
@@ -38,6 +40,14 @@ record SentRecord(RecordHead head, Node content, @Nullable Node judgement, Strin
     private static final Pattern ID = Pattern.compile("[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}");
     private static final DateTimeFormatter UTC =
             DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm:ss.SSS'Z'", Locale.ROOT);
+
+    /** What a record can be. */
+    enum Kind {
+        /** The inspection of a real vehicle. */
+        INSPECTION,
+        /** An exercise on the practice truck. */
+        PRACTICE
+    }
 
     private static final List<Report.Entry> FOUND_BY =
             List.of(
@@ -61,8 +71,27 @@ record SentRecord(RecordHead head, Node content, @Nullable Node judgement, Strin
             throw fields.refuse(
                     "id", "this is no id", "a UUID in lower case", "let the page make one");
         }
-        String kind = fields.choice("kind", Map.of("inspection", "inspection"));
-        String made = utc(fields.moment("made").toInstant());
+        Kind kind = fields.choice("kind", Kind.values());
+        OffsetDateTime made = fields.moment("made");
+        Summary summary =
+                kind == Kind.PRACTICE
+                        ? SentPractice.read(fields, made.toLocalDate(), packs)
+                        : ofInspection(fields, packs);
+        fields.end();
+        RecordHead head =
+                new RecordHead(
+                        id,
+                        Names.kebab(kind),
+                        utc(made.toInstant()),
+                        utc(Instant.now()),
+                        summary.place(),
+                        summary.vehicle(),
+                        summary.verdict(),
+                        summary.words());
+        return new SentRecord(head, node, summary.judgement(), summary.chain());
+    }
+
+    private static Summary ofInspection(Fields fields, RulePacks packs) {
         Inspection inspection = inspection(fields.node("inspection"));
         Judged judged =
                 Judged.of(inspection, packs)
@@ -76,18 +105,13 @@ record SentRecord(RecordHead head, Node content, @Nullable Node judgement, Strin
         fields.optionalNode("signature");
         photos(fields);
         fields.optionalNode("log");
-        fields.end();
-        RecordHead head =
-                new RecordHead(
-                        id,
-                        kind,
-                        made,
-                        utc(Instant.now()),
-                        inspection.place().code(),
-                        inspection.vehicle().name(),
-                        judged.judgement().verdict().title(),
-                        words(inspection));
-        return new SentRecord(head, node, judged.document(), VehicleKey.of(inspection));
+        return new Summary(
+                inspection.place().code(),
+                inspection.vehicle().name(),
+                judged.judgement().verdict().title(),
+                words(inspection),
+                judged.document(),
+                VehicleKey.of(inspection));
     }
 
     /** The record as the store takes it from an account, or from nobody known: an empty text. */

@@ -7,6 +7,9 @@
 
 /** @typedef {'drafts' | 'records' | 'logs' | 'vehicles' | 'practices'} StoreName */
 
+/** What a record is called that is of an exercise. */
+export const PRACTICE = 'practice';
+
 const VERSION = 3;
 /** @type {StoreName[]} */
 const STORES = ['drafts', 'records', 'logs', 'vehicles', 'practices'];

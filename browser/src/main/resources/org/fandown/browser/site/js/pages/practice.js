@@ -1,10 +1,11 @@
 // @ts-check
 /** Practice: choose an exercise, or go on with one that is not finished. */
-import { html, render } from '/lib/lit-html/lit-html.js';
+import { html, nothing, render } from '/lib/lit-html/lit-html.js';
 import { places, scenarios, vehicles } from '../data.js';
 import { askToStay } from '../kept.js';
 import { Own, own } from '../practice/own.js';
 import { Unfinished } from '../practice/unfinished.js';
+import { Hold } from '../practice/hold.js';
 import { exercise } from '../practice/exercise.js';
 
 const USUAL_PLACE = 'CA-ON';
@@ -18,10 +19,7 @@ const MODES = [
 
 /** @param {HTMLElement} place @param {string[]} rest the exercise and how it is done, or 'run' and one that was begun */
 export async function show(place, rest) {
-  if (rest[0] === 'run') {
-    const kept = await Unfinished.find(rest[1]);
-    return kept ? exercise(place, kept) : gone(place);
-  }
+  if (rest[0] === 'run') return run(place, rest[1]);
   const all = await scenarios();
   const chosen = all.find((s) => s.id === rest[0]);
   if (chosen) return begin(chosen, MODES.some(([m]) => m === rest[1]) ? rest[1] : 'free');
@@ -36,6 +34,44 @@ async function begin(what, mode) {
   const made = await Unfinished.begin(what, mode, what.scenario.place ?? USUAL_PLACE);
   askToStay();
   location.replace('#/practice/run/' + made.data.id);
+}
+
+/** An exercise that was begun, in this window alone. @param {HTMLElement} place @param {string} id */
+async function run(place, id) {
+  /** @type {(() => void) | undefined} */
+  let leave;
+  let left = false;
+  const elsewhere = () =>
+    render(
+      html`<h1>This exercise is open in another window</h1>
+        <p>It goes on there. What was done there is kept, and can be gone on with here instead.</p>
+        <p class="row"><button class="main" @click=${() => { render(html`<p class="wait" role="status">Being taken over ...</p>`, place); Hold.takeOver(id).then(begin); }}>Go on here</button>
+          <a class="button" href="#/practice">Choose another</a></p>`,
+      place,
+    );
+  const begin = async (/** @type {Hold | undefined} */ hold) => {
+    if (!hold || left) return hold ? hold.end() : elsewhere();
+    const kept = await Unfinished.find(id);
+    if (!kept) {
+      hold.end();
+      return gone(place);
+    }
+    render(nothing, place);
+    const begun = exercise(place, kept);
+    hold.goes = async (way) => {
+      leave = undefined;
+      await (await begun)(way);
+      elsewhere();
+    };
+    const stop = await begun;
+    leave = () => { stop('left').then(() => hold.end()); };
+    if (left) leave();
+  };
+  await begin(await Hold.take(id));
+  return () => {
+    left = true;
+    leave?.();
+  };
 }
 
 /** @param {HTMLElement} place */

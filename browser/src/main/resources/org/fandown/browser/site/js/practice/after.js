@@ -4,16 +4,16 @@ import { html } from '/lib/lit-html/lit-html.js';
 import { ref } from '/lib/lit-html/directives/ref.js';
 import uPlot from '/lib/uplot/dist/uPlot.esm.js';
 import { ask, askJson } from '../engine.js';
-import { today } from '../data.js';
 import { dash } from './dash.js';
 import { inside } from './inside.js';
-import { clock } from './session.js';
+import { clock } from '../clock.js';
 
 export class After {
-  /** @param {import('./session.js').Session} session @param {string} place */
-  constructor(session, place) {
+  /** @param {import('./session.js').Session} session @param {string} place @param {string} made the moment it ended; the rules of that day count */
+  constructor(session, place, made) {
     this.session = session;
     this.place = place;
+    this.made = made;
     /** @type {any} */
     this.marks = undefined;
     this.trouble = '';
@@ -25,7 +25,7 @@ export class After {
   async mark() {
     try {
       this.run = await ask('run', this.session.id, this.session.exercise.title);
-      this.marks = await askJson('mark', this.run, this.place, today());
+      this.marks = await askJson('mark', this.run, this.place, this.made.slice(0, 10));
     } catch (e) {
       this.trouble = e instanceof Error ? e.message : String(e);
     }
@@ -40,7 +40,7 @@ export class After {
   /** @param {HTMLElement} where */
   draw(where) {
     const css = getComputedStyle(where);
-    const past = this.session.past;
+    const past = this.session.past.frames;
     /** @param {string} name */
     const column = (name) => past.map((p) => p.frame[this.session.index.get(name) ?? 0]);
     const axis = { stroke: css.color, grid: { stroke: css.getPropertyValue('--line'), width: 0.5 } };
@@ -83,20 +83,24 @@ function marksOf(u, events, css) {
   pen.restore();
 }
 
+/** @param {any} m marks, nothing where there are none */
+export function marksShown(m) {
+  return m
+    ? html`<section class="sheet" aria-label="Marks">
+        <h2>Marks</h2>
+        <p class=${'number ' + (m.passed ? 'good' : 'bad')}>${m.kept} of ${m.of}, ${m.passed ? 'passed' : 'not passed'}</p>
+        <p>${m.critical ? 'A safety error fails the run whatever the marks.' : 'Needed: ' + m.needed + '.'} ${m['sheet-note'] ?? ''}</p>
+        ${m.items.filter((/** @type {any} */ i) => i.feedback.length).map(item)}
+        <details><summary>In order</summary><ul>${m.items.filter((/** @type {any} */ i) => !i.feedback.length).map((/** @type {any} */ i) => html`<li class="good">${i.title}</li>`)}</ul></details>
+        <p class="faint">${m.care}</p>
+      </section>`
+    : '';
+}
+
 /** @param {After} a */
 export function after(a) {
-  const m = a.marks;
   return html`${a.trouble ? html`<p class="trouble" role="alert">${a.trouble}</p>` : ''}
-    ${m
-      ? html`<section class="sheet" aria-label="Marks">
-          <h2>Marks</h2>
-          <p class=${'number ' + (m.passed ? 'good' : 'bad')}>${m.kept} of ${m.of}, ${m.passed ? 'passed' : 'not passed'}</p>
-          <p>${m.critical ? 'A safety error fails the run whatever the marks.' : 'Needed: ' + m.needed + '.'} ${m['sheet-note'] ?? ''}</p>
-          ${m.items.filter((/** @type {any} */ i) => i.feedback.length).map(item)}
-          <details><summary>In order</summary><ul>${m.items.filter((/** @type {any} */ i) => !i.feedback.length).map((/** @type {any} */ i) => html`<li class="good">${i.title}</li>`)}</ul></details>
-          <p class="faint">${m.care}</p>
-        </section>`
-      : a.trouble ? '' : html`<p class="wait">Being marked ...</p>`}
+    ${a.marks || a.trouble ? marksShown(a.marks) : html`<p class="wait">Being marked ...</p>`}
     <section class="sheet" aria-label="Trace">
       <h2>Trace</h2>
       <div class="trace" ${ref((where) => a.stand(where))}></div>

@@ -2,7 +2,7 @@
 /** What is seen from the driver's seat: needles, speed of the engine, lamps, clock. */
 import { html } from '/lib/lit-html/lit-html.js';
 import { gauge } from '../draw/gauge.js';
-import { clock } from './session.js';
+import { clock } from '../clock.js';
 
 /** @param {import('./session.js').Session} s */
 export function dash(s) {

@@ -3,7 +3,8 @@
 import { html, render } from '/lib/lit-html/lit-html.js';
 import { ask, askJson } from '../engine.js';
 import { places, today } from '../data.js';
-import { Session, clock } from './session.js';
+import { clock } from '../clock.js';
+import { open, resume } from './opening.js';
 import { dash } from './dash.js';
 import { cab } from './cab.js';
 import { walk } from './walk.js';
@@ -11,6 +12,7 @@ import { inside } from './inside.js';
 import { Notes, notes } from './notes.js';
 import { After, after } from './after.js';
 import { Guide, guide } from './guide.js';
+import { moment } from '../yard/draft.js';
 import { Sound } from './sound.js';
 import { finished } from './finished.js';
 
@@ -44,7 +46,7 @@ export async function exercise(place, kept) {
 
   const conclude = async () => {
     session.pause();
-    result = new After(session, rulesOf);
+    result = new After(session, rulesOf, moment());
     await result.mark();
     await finished(kept, result);
     session.draw?.();
@@ -66,7 +68,7 @@ export async function exercise(place, kept) {
                 <button aria-pressed=${sound.on} @click=${() => sound.toggle()}>Sound</button>
               </nav>
               ${lead ? guide(lead, mine) : ''}
-              <div ?inert=${session.film !== undefined || lead?.busy}>
+              <div ?inert=${session.past.film !== undefined || lead?.busy}>
                 ${view.dash ? dash(session.seen) : ''}
                 <p class="refused" role="status">${session.refused || kept.trouble}</p>
                 ${view.show()}
@@ -76,11 +78,14 @@ export async function exercise(place, kept) {
   };
   place.addEventListener('input', () => result && session.draw?.());
   session.begin();
-  return () => {
+  return async (/** @type {'left' | import('./hold.js').Way} */ how) => {
     sound.close();
+    session.pause();
+    if (how === 'given') await kept.keep(state);
+    if (how === 'taken') kept.over = true;
     session.close();
     // One that was only looked at is nothing to go on with.
-    if (!session.events.some((e) => e.kind !== 'sign')) kept.forget();
+    if (how === 'left' && !session.events.some((e) => e.kind !== 'sign')) kept.forget();
   };
 }
 
@@ -89,10 +94,10 @@ async function stand(place, kept) {
   const { exercise: what, run, lap, mode, begun } = kept.data;
   const lead = mode === 'guided' ? { place: kept.data.place, day: begun.slice(0, 10), at: kept.data.guide?.at ?? 1 } : undefined;
   if (lead) await places();
-  if (!run) return Session.open(what, lead);
+  if (!run) return open(what, lead);
   const waiting = place.appendChild(document.createElement('div'));
   const whole = JSON.parse(run).ticks / 50;
-  const session = await Session.resume(what, run, (seconds) =>
+  const session = await resume(what, run, (seconds) =>
     render(html`<p class="wait" role="status">Being put as you left it: ${clock(seconds)} of ${clock(whole)}</p>`, waiting),
     lead,
   );
@@ -101,7 +106,7 @@ async function stand(place, kept) {
   return session;
 }
 
-/** @param {Session} session @param {import('./unfinished.js').Unfinished} kept */
+/** @param {import('./session.js').Session} session @param {import('./unfinished.js').Unfinished} kept */
 async function writer(session, kept) {
   const { exercise: what, place, notes: before } = kept.data;
   await places();
@@ -111,7 +116,7 @@ async function writer(session, kept) {
   return new Notes(session, place, ids.map((id) => checks.find((/** @type {any} */ c) => c.id === id)), parts, before);
 }
 
-/** @param {Session} s */
+/** @param {import('./session.js').Session} s */
 function happened(s) {
   return html`<section class="sheet" aria-label="What happened">
     <ol class="events">${s.events.map((e) => html`<li><b>${clock(e.seconds)}</b> <span class=${e.kind === 'hazard' || e.kind === 'refused' ? 'bad' : ''}>${e.text}</span></li>`)}</ol>

@@ -1,47 +1,66 @@
 // @ts-check
-/** Exercises that are finished: kept among the records of this device, and opened again with their replay. */
+/** Exercises that are finished: kept among the records, sent like them, and opened again with their replay. */
 import { html, render } from '/lib/lit-html/lit-html.js';
-import { places } from '../data.js';
-import { put } from '../kept.js';
-import { moment } from '../yard/draft.js';
-import { After, after } from './after.js';
-import { Session, clock } from './session.js';
+import { PRACTICE, put } from '../kept.js';
+import { asFile, sendButton, stateWords, when, whereIs } from '../records/sent.js';
+import { onSync, sync } from '../sync.js';
+import { After, after, marksShown } from './after.js';
+import { clock } from '../clock.js';
+import { resume } from './opening.js';
 
-/** What a record is called that is of an exercise. */
-export const PRACTICE = 'practice';
-
-/** Keeps a run that was marked; what is unfinished of it goes once the record is on the device. @param {import('./unfinished.js').Unfinished} kept @param {After} result */
+/**
+ * Keeps a run that was marked; what is unfinished of it goes once the record is on the device. The
+ * server marks it again; what was not marked here stays here.
+ * @param {import('./unfinished.js').Unfinished} kept @param {After} result
+ */
 export async function finished(kept, result) {
   const { id, exercise, mode, place } = kept.data;
-  const made = moment();
-  const marks = result.marks;
+  const { made, marks } = result;
   const shown = kept.data.guide?.shown ?? [];
   const verdict = marks ? marks.kept + ' of ' + marks.of + (marks.passed ? ', passed' : ', not passed') : 'not marked';
-  const record = { format: 'fandown-record/1', id, kind: PRACTICE, made, place, mode, shown, run: JSON.parse(result.run) };
-  await put('records', { id, kind: PRACTICE, state: 'device', record, exercise, verdict, passed: marks?.passed ?? false, vehicle: exercise.title, place, made });
+  const record = { format: 'fandown-record/1', id, kind: PRACTICE, made, place, mode, shown, run: JSON.parse(result.run), marks };
+  await put('records', { id, state: marks ? 'here' : 'device', record, verdict, vehicle: exercise.scenario.vehicle.name, place, made });
   await kept.forget();
+  sync();
 }
 
-/** Shows a record of an exercise. @param {HTMLElement} where @param {any} kept what the device keeps */
-export async function showFinished(where, kept) {
-  await places();
-  const waiting = where.appendChild(document.createElement('div'));
-  const session = await Session.resume(kept.exercise, JSON.stringify(kept.record.run), (seconds) =>
-    render(html`<p class="wait" role="status">Being done again: ${clock(seconds)}</p>`, waiting),
-  );
-  session.pause();
-  waiting.remove();
-  const result = new After(session, kept.place);
-  await result.mark();
+/** The exercise that a run was made in. @param {any} run */
+const exerciseOf = ({ scenario }) => ({ id: 'done', title: scenario.title, told: scenario.told ?? '', scenario });
+
+/** Shows a record of an exercise: its marks at once, trace and replay when it is done again. @param {HTMLElement} where @param {any} record */
+export async function showFinished(where, record) {
+  const file = asFile(record);
+  let it = await whereIs(record.id);
+  /** @type {After | undefined} */
+  let result;
+  let far = 0;
   const draw = () =>
     render(
-      html`<h1>${kept.vehicle}</h1>
-        <p>${new Date(kept.made).toLocaleString()}, ${kept.place}. <span class="faint">An exercise${kept.record.mode === 'free' ? '' : ', ' + kept.record.mode}; kept on this device.${kept.record.shown?.length ? ' The operator showed ' + kept.record.shown.length + ' of its steps.' : ''}</span></p>
-        <p class="row"><a class="button" href="#/records">All records</a></p>
-        ${after(result)}`,
+      html`<h1>${record.run.scenario.title}</h1>
+        <p><b>Exercise on a simulated vehicle</b>: ${record.run.scenario.vehicle.name}${record.mode === 'free' ? '' : ', ' + record.mode}.
+          ${record.shown.length ? 'The operator showed ' + record.shown.length + ' of its steps.' : ''}</p>
+        <p><span class="one-line">${when(record.made)},</span> <span class="one-line">${record.place}.</span> <span class="faint">${stateWords(it)}</span></p>
+        <p class="row">${sendButton(record.id, it)} ${file.link} <a class="button" href="#/records/practice">All exercises</a></p>
+        ${result ? after(result) : html`${marksShown(record.marks)}<p class="wait" role="status">Being done again for trace and replay: ${clock(far)} of ${clock(record.run.ticks / 50)}</p>`}`,
       where,
     );
-  where.addEventListener('input', draw);
+  const stop = onSync(async () => {
+    it = await whereIs(record.id);
+    draw();
+  });
   draw();
-  return () => session.close();
+  const opened = resume(exerciseOf(record.run), JSON.stringify(record.run), (seconds) => { far = seconds; draw(); });
+  opened.then((session) => {
+    session.pause();
+    result = new After(session, record.place, record.made);
+    result.marks = record.marks;
+    result.trouble = session.refused;
+    draw();
+  }).catch((e) => { where.append(Object.assign(document.createElement('p'), { className: 'trouble', textContent: e.message })); });
+  where.addEventListener('input', draw);
+  return () => {
+    stop();
+    file.drop();
+    opened.then((session) => session.close(), () => {});
+  };
 }

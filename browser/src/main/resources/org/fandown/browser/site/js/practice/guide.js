@@ -2,7 +2,7 @@
 /** The guide of an exercise: which step is next and why, what it needs, what was done; and a step that is shown. */
 import { html } from '/lib/lit-html/lit-html.js';
 import { ask } from '../engine.js';
-import { clock } from './session.js';
+import { clock } from '../clock.js';
 import { form } from './notes.js';
 
 /** A step that is shown has a frame so often, s. */
@@ -61,9 +61,9 @@ export class Guide {
     try {
       const { frames, trouble } = await ask('show', this.session.id, EVERY);
       this.trouble = trouble;
-      for (const frame of frames) this.session.keepAlways(frame);
+      for (const frame of frames) this.session.keep(frame, true);
       await this.session.look(0);
-      this.session.watch(from);
+      this.session.past.watch(from, this.session.time);
       await this.session.changed?.();
     } catch (e) {
       this.trouble = e instanceof Error ? e.message : String(e);
@@ -75,7 +75,7 @@ export class Guide {
 /** @param {Guide} g @param {import('./notes.js').Notes} notes */
 export function guide(g, notes) {
   if (g.busy) return html`<section class="sheet" aria-label="Guide"><p class="wait" role="status">The operator does it ...</p></section>`;
-  if (g.session.film) return film(g);
+  if (g.session.past.film) return film(g);
   const step = g.plan.steps[g.at - 1];
   return html`<section class="sheet guide" aria-label="Guide">
     ${step
@@ -120,8 +120,9 @@ function writes(g, notes) {
 /** The step that is watched. @param {Guide} g */
 function film(g) {
   const s = g.session;
-  if (!s.film) return '';
-  const { from, to, now, rate } = s.film;
+  const film = s.past.film;
+  if (!film) return '';
+  const { from, to, now, rate } = film;
   const step = g.plan.steps[g.showing - 1];
   const lately = s.events.filter((e) => e.seconds >= from && e.seconds <= now && e.kind !== 'stated').slice(-4);
   return html`<section class="sheet guide" aria-label="Guide">
@@ -129,8 +130,8 @@ function film(g) {
     <h2>${step?.does}</h2>${step?.['look-for'] ? html`<p>${step['look-for']}</p>` : ''}
     <progress max=${to - from} value=${now - from} aria-label="Watched"></progress>
     <ul class="seen">${lately.map((e) => html`<li>${e.text}</li>`)}</ul>
-    <div class="row">${RATES.map((r) => html`<button class="small" aria-pressed=${rate === r} @click=${() => { if (s.film) s.film.rate = r; }}>${r === 1 ? 'as long as it takes' : r + ' times as fast'}</button>`)}
-      <button class="small" @click=${() => { s.film = undefined; }}>To the end</button></div>
+    <div class="row">${RATES.map((r) => html`<button class="small" aria-pressed=${rate === r} @click=${() => { film.rate = r; }}>${r === 1 ? 'as long as it takes' : r + ' times as fast'}</button>`)}
+      <button class="small" @click=${() => { s.past.film = undefined; }}>To the end</button></div>
   </section>`;
 }
 

@@ -2,6 +2,7 @@
 /** One exercise that runs: the truck in the core, its numbers, and who wants to know of each frame. */
 import { ask } from '../engine.js';
 import { Deeds } from './deeds.js';
+import { Past } from './past.js';
 
 /** Longest time a frame lets pass, s: a page that was hidden does not run on meanwhile. */
 const MOST_STEP = 0.25;
@@ -9,16 +10,8 @@ const MOST_STEP = 0.25;
 /** A tick of the truck, s. */
 const TICK = 0.02;
 
-/** A frame of the past is kept so often, s. */
-const PAST = 0.5;
-
-/** So much of a run is done again before the page says how far it is, s. */
-const REDONE = 20;
-
 /** Frames whose cost is averaged. */
 const LAST = 120;
-
-/** @typedef {{place: string, day: string, at: number}} Lead */
 
 export class Session {
   /** @param {any} exercise {id, title, told, scenario} @param {number} id @param {{name: string, unit: string}[]} names */
@@ -32,8 +25,8 @@ export class Session {
     /** @type {{seconds: number, kind: string, text: string}[]} */
     this.events = [];
     this.deeds = new Deeds();
-    /** Frames of the past, for trace and replay. @type {{seconds: number, frame: Float64Array}[]} */
-    this.past = [];
+    /** For trace and replay. */
+    this.past = new Past();
     this.station = 'front';
     this.helper = false;
     /** How loud air escapes where one stands; 1 is just heard. */
@@ -56,50 +49,10 @@ export class Session {
     /** Where the guide is. @type {any} */
     this.guided = undefined;
     this.guidedText = '';
-    /** A stretch of the past that is watched. @type {{from: number, to: number, now: number, rate: number} | undefined} */
-    this.film = undefined;
     /** @type {(() => void) | undefined} */
     this.draw = undefined;
     /** Told at once of everything that should not be lost. @type {(() => Promise<any>) | undefined} */
     this.changed = undefined;
-  }
-
-  /**
-   * An exercise as it is found.
-   * @param {any} exercise @param {Lead} [lead] by whose rules a guide leads
-   */
-  static async open(exercise, lead) {
-    return Session.make(exercise, JSON.stringify(exercise.scenario), false, lead);
-  }
-
-  /** @param {any} exercise @param {string} document @param {boolean} isRun @param {Lead} [lead] */
-  static async make(exercise, document, isRun, lead) {
-    const { id, names, network } = await ask('open', document, isRun);
-    const session = new Session(exercise, id, names);
-    session.network = network;
-    await session.look(0);
-    const psi = Math.round(Math.min(session.value('primary needle'), session.value('secondary needle')));
-    if (lead) session.plan = await ask('guide', id, lead.place, lead.day, Math.max(0, psi));
-    return session;
-  }
-
-  /**
-   * Takes a run up where it was left, by doing it all again.
-   * @param {any} exercise @param {string} run @param {(seconds: number) => void} soFar told how far it is @param {Lead} [lead]
-   */
-  static async resume(exercise, run, soFar, lead) {
-    const session = await Session.make(exercise, run, true, lead);
-    let done = false;
-    while (!done) {
-      const got = await ask('redo', session.id, REDONE, PAST);
-      done = got.done;
-      for (const frame of got.frames) session.keep(frame);
-      if (done && !got.same) session.refused = 'The program has changed since this was left: what you did was done again, but the needles may stand a little otherwise.';
-      soFar(session.time);
-    }
-    if (lead) await ask('guideTo', session.id, lead.at);
-    await session.look(0);
-    return session;
   }
 
   /** Lets time pass from now on. */
@@ -158,8 +111,7 @@ export class Session {
     if (!this.running) return;
     const passed = this.last ? Math.min(MOST_STEP, (now - this.last) / 1000) : 0;
     this.last = now;
-    if (this.film) this.wind(passed);
-    else this.owed += passed;
+    if (!this.past.wind(passed)) this.owed += passed;
     // The truck takes whole ticks; what is left of one waits for the next frame.
     const seconds = Math.floor(this.owed / TICK) * TICK;
     this.owed -= seconds;
@@ -168,22 +120,9 @@ export class Session {
     requestAnimationFrame((at) => this.next(at));
   }
 
-  /** Lets a stretch of the past up to now be watched; time stands meanwhile. @param {number} from s */
-  watch(from) {
-    if (this.time - from >= PAST) this.film = { from, to: this.time, now: from, rate: 4 };
-  }
-
-  /** @param {number} passed s */
-  wind(passed) {
-    const film = this.film;
-    if (!film) return;
-    film.now += passed * film.rate;
-    if (film.now >= film.to) this.film = undefined;
-  }
-
   /** What is seen now: the truck, or what is watched. */
   get seen() {
-    return this.film ? this.at(this.film.now) : this;
+    return this.past.film ? this.at(this.past.film.now) : this;
   }
 
   /** Lets time pass and takes in what came of it; not if it was closed meanwhile. @param {number} seconds */
@@ -205,24 +144,15 @@ export class Session {
     return true;
   }
 
-  /** Keeps a frame twice a second. @param {Float64Array<ArrayBuffer>} frame */
-  keep(frame) {
+  /** Takes a frame for what is now. @param {Float64Array<ArrayBuffer>} frame @param {boolean} [always] whether it is kept however soon it follows the one before */
+  keep(frame, always = false) {
     this.frame = frame;
-    const before = this.past[this.past.length - 1];
-    if (before && this.time - before.seconds < PAST - 0.01) return;
-    this.past.push({ seconds: this.time, frame });
-  }
-
-  /** Keeps a frame whenever it is. @param {Float64Array<ArrayBuffer>} frame */
-  keepAlways(frame) {
-    this.frame = frame;
-    this.past.push({ seconds: this.time, frame });
+    this.past.keep(this.time, frame, always);
   }
 
   /** The same exercise as it stood at a moment of the past. @param {number} seconds */
   at(seconds) {
-    const found = this.past.findLast((p) => p.seconds <= seconds) ?? this.past[0];
-    return Object.create(this, { frame: { value: found?.frame ?? this.frame } });
+    return Object.create(this, { frame: { value: this.past.at(seconds) ?? this.frame } });
   }
 
   /** Says something of what is done and found. @param {'begin' | 'record' | 'conclude'} key @param {any} said */
@@ -247,10 +177,4 @@ export class Session {
     this.running = false;
     return ask('close', this.id);
   }
-}
-
-/** Minutes and seconds. @param {number} seconds */
-export function clock(seconds) {
-  const s = Math.floor(seconds);
-  return Math.floor(s / 60) + ':' + String(s % 60).padStart(2, '0');
 }

@@ -27,7 +27,7 @@ function form(kind, dimension) {
  */
 export function entry(check, draft, redraw) {
   const made = form(check.kind, check.dimension);
-  return made ? html`<fieldset class="entry"><legend>${check.title}</legend>${made(check.id, draft, redraw)}</fieldset>` : '';
+  return made ? html`<fieldset class="entry"><legend>${check.title}</legend>${made(check.id, draft, redraw, check.dimension)}</fieldset>` : '';
 }
 
 /** Whether a check has such a form. @param {any} check */
@@ -90,13 +90,14 @@ function timed(id, draft, redraw) {
   return html`${stopwatch(id, draft, redraw, reading)}`;
 }
 
-/** @type {Record<string, string>} */
-const UNITS = { ratio: '%', acceleration: 'm/s2', length: 'm', count: '' };
+/** Units of what no needle and no clock shows: of the United States, and elsewhere. @type {Record<string, string[]>} */
+const UNITS = { ratio: ['%', '%'], acceleration: ['ft/s2', 'm/s2'], length: ['ft', 'm'], count: ['each', 'each'] };
 
-/** @param {string} id @param {Kept} draft @param {() => void} redraw */
-function figure(id, draft, redraw) {
+/** @param {string} id @param {Kept} draft @param {() => void} redraw @param {string} dimension */
+function figure(id, draft, redraw, dimension) {
   const e = draft.data.entries[id] ?? {};
-  return number('Figure', UNITS[e.dimension] ?? '', e.value, (v) => keep(id, draft, redraw, (x) => { x.value = v; }, (x) => (is(x.value) ? { value: x.value } : undefined)));
+  const u = UNITS[dimension][/^US(-|$)/.test(draft.data.place) ? 0 : 1];
+  return number('Figure', u, e.value, (v) => keep(id, draft, redraw, (x) => { x.value = v; }, (x) => (is(x.value) ? x.value + ' ' + u : undefined)));
 }
 
 /** @param {string} id @param {Kept} draft @param {() => void} redraw */

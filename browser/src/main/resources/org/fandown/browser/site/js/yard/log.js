@@ -3,7 +3,7 @@
 import { html } from '/lib/lit-html/lit-html.js';
 import { ref } from '/lib/lit-html/directives/ref.js';
 import { ask } from '../engine.js';
-import { clock } from '../practice/session.js';
+import { clock } from '../clock.js';
 import { TraceChart } from './trace.js';
 
 export class LogWork {

@@ -1,7 +1,7 @@
 // @ts-check
 /** A recorded trace as a picture, with the recognised tests marked and numbered in it. */
 import uPlot from '/lib/uplot/dist/uPlot.esm.js';
-import { clock } from '../practice/session.js';
+import { clock } from '../clock.js';
 
 const HEIGHT = 280;
 
