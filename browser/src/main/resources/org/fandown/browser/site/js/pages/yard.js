@@ -72,7 +72,7 @@ async function inspection(place, draft) {
   function draw() {
     const step = screens[at];
     render(
-      html`<p class="row between"><span>${draft.data.vehicle.name}, ${draft.data.place}</span><span>${at + 1} of ${screens.length}</span></p>
+      html`<p class="row between"><span>${draft.data.vehicle.name}, ${draft.data.place}</span><span class="one-line">${at + 1} of ${screens.length}</span></p>
         <progress max=${screens.length} value=${at + 1} aria-label="Progress"></progress>
         ${step ? stepScreen(step) : last()}
         ${logPart(log)}
@@ -82,7 +82,7 @@ async function inspection(place, draft) {
           <button ?disabled=${draft.data.undo.length === 0} @click=${() => draft.undo().then(redraw)}>Undo</button>
           ${step ? html`<button class="main" @click=${() => go(at + 1)}>Next</button>` : html`<button class="main" ?disabled=${!draft.data.report.inspector || signature.strokes.length === 0} @click=${finish}>Sign and finish</button>`}
         </div>
-        ${step && judgement ? verdict(judgement) : ''}`,
+        ${step && judgement ? verdict(judgement, 3) : ''}`,
       place,
     );
   }
@@ -107,9 +107,10 @@ async function inspection(place, draft) {
     return html`<h1>Review and sign</h1>
       ${judgement ? html`${verdict(judgement)}
         <h2>What is wrong</h2>${defectWork(judgement.defects, draft, redraw)}
-        <h2>Findings</h2>${findings(judgement)}` : ''}
+        <details class="sheet finding"><summary>Every finding (${judgement.findings.filter((/** @type {any} */ f) => f.status !== 'not-applicable').length})</summary>${findings(judgement)}</details>` : ''}
       ${reportFields(draft, redraw)}
-      <fieldset class="entry"><legend>Signature</legend><p>${STATEMENT}</p>${signatureField(signature, draw)}</fieldset>`;
+      <fieldset class="entry"><legend>Signature</legend><p>${STATEMENT}</p>${signatureField(signature, draw)}</fieldset>
+      ${draft.data.report.inspector && signature.strokes.length ? '' : html`<p class="doubt">${draft.data.report.inspector ? 'Your signature is' : signature.strokes.length ? 'Your name is' : 'Your name and signature are'} missing.</p>`}`;
   }
 
   const timer = setInterval(() => draft.timing && draw(), 250);

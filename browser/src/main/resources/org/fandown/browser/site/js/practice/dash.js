@@ -14,9 +14,9 @@ export function dash(s) {
     <div class="beside">
       <p class="row figures">
         <span><span class="number">${Math.round(s.value('engine') / 50) * 50}</span> rpm</span>
-        <span><span class="number">${clock(s.time)}</span></span>
-        <span><span class="number">${clock(s.time - s.lap)}</span>
-          <button class="small" @click=${() => { s.lap = s.time; }}>Lap</button></span>
+        <span><span class="number">${clock(s.time)}</span> clock</span>
+        <span><span class="number">${clock(s.time - s.lap)}</span> lap</span>
+        <button class="small" @click=${() => { s.lap = s.time; }}>Lap</button>
       </p>
       <ul class="lamps">
         ${lamp('low-air lamp', 'Low air')} ${lamp('low-air buzzer', 'Buzzer')} ${lamp('ABS lamp', 'ABS')}

@@ -79,7 +79,7 @@ export function guide(g, notes) {
   const step = g.plan.steps[g.at - 1];
   return html`<section class="sheet guide" aria-label="Guide">
     ${step
-      ? html`<p class="row between"><span>Step ${step.number} of ${g.plan.steps.length}</span>
+      ? html`<p class="row between"><span class="one-line">Step ${step.number} of ${g.plan.steps.length}</span>
             <span role="status">${g.did && g.did < g.at ? html`<span class="good">Done: ${g.plan.steps[g.did - 1].does}</span>` : ''}</span></p>
           ${g.trouble ? html`<p class="doubt" role="status">It could not be done: ${g.trouble}. That is a finding too.</p>` : ''}
           ${next(step)} ${needs(g.now.needs)} ${writes(g, notes)}`
@@ -126,7 +126,7 @@ function film(g) {
   const step = g.plan.steps[g.showing - 1];
   const lately = s.events.filter((e) => e.seconds >= from && e.seconds <= now && e.kind !== 'stated').slice(-4);
   return html`<section class="sheet guide" aria-label="Guide">
-    <p class="row between"><b>Watch: the operator does it.</b> <span>${clock(now - from)} of ${clock(to - from)}</span></p>
+    <p class="row between"><b>Watch: the operator does it.</b> <span class="one-line">${clock(now - from)} of ${clock(to - from)}</span></p>
     <h2>${step?.does}</h2>${step?.['look-for'] ? html`<p>${step['look-for']}</p>` : ''}
     <progress max=${to - from} value=${now - from} aria-label="Watched"></progress>
     <ul class="seen">${lately.map((e) => html`<li>${e.text}</li>`)}</ul>

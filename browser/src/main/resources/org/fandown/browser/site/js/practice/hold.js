@@ -3,7 +3,7 @@
 
 /** How long a window that is asked may take to let go, and one that was closed to be gone, ms. */
 const PATIENCE = 3000;
-const CLOSING = 400;
+const CLOSING = 1500;
 
 const asking = new BroadcastChannel('fandown-practice');
 

@@ -2,15 +2,16 @@
 /** The inside view: the air system as the vehicle's file lays it out, with the pressure in every vessel and line. For teaching. */
 import { html, svg } from '/lib/lit-html/lit-html.js';
 import { arrange, words } from '../draw/network.js';
+import { STILL, isValve, leaks, passing, share, whole } from './flow.js';
+import { ladder } from './ladder.js';
 
-const FULL = 130;
 const W = 134;
 const H = 54;
 const ACROSS = W + 44;
 const DOWN = H + 22;
 
-/** Less than this is no flow that anybody could see, g/s. */
-const STILL = 0.02;
+/** Where the drawing would be too wide, what is fed stands below what feeds it. */
+const NARROW = matchMedia('(max-width: 40rem)');
 
 /** @type {WeakMap<any, any>} */
 const plans = new WeakMap();
@@ -22,12 +23,6 @@ function planOf(network) {
   return known;
 }
 
-/** @param {number} psi */
-const share = (psi) => Math.max(0, Math.min(1, psi / FULL));
-
-/** Whole psi, never minus nothing. @param {number} psi */
-const whole = (psi) => String(Math.max(0, Math.round(psi)));
-
 /** @param {any} box */
 const at = (box) => ({ x: 8 + box.column * ACROSS, y: 8 + box.row * DOWN });
 
@@ -37,7 +32,7 @@ export function inside(s) {
   const wide = plan.columns * ACROSS;
   const high = plan.rows * DOWN + 8;
   const open = plan.joins.filter((/** @type {any} */ j) => j.ways.some((/** @type {any} */ w) => s.value('open ' + w.name) > 0 || w.kind !== 'plain' || !w.name.startsWith('crossed')));
-  return html`<section class="sheet" aria-label="Inside the air system">
+  return html`<section class="sheet breakout" aria-label="Inside the air system">
     <div class="row valves">
       ${state('Compressor', s.on('compressor pumps') ? 'pumps' : s.value('engine') > 0 ? 'rests' : 'stands')}
       ${state('Dryer', s.on('purge') ? 'purges' : 'shut')}
@@ -45,14 +40,14 @@ export function inside(s) {
       ${s.has('in park-line') ? state('Parking valve', s.on('parking knob in') ? 'in: released' : 'out: set') : ''}
       ${s.tows ? state('Trailer supply valve', s.on('trailer knob in') ? 'in: open' : 'out: closed') : ''}
     </div>
-    <div class="table" tabindex="0" role="group" aria-label="The drawing; move it sideways">
+    ${NARROW.matches ? ladder(s, plan, open) : html`<div class="table" tabindex="0" role="group" aria-label="The drawing; move it sideways">
       <svg class="inside" viewBox=${'0 0 ' + wide + ' ' + high} width=${wide} role="img" aria-label="From the compressor on the left to the wheels on the right: pressures in vessels and lines, valves open or shut. The same in words below.">
         ${open.flatMap((/** @type {any} */ j) => j.ways.flatMap((/** @type {any} */ w) => pilots(w, plan, j)))}
         ${open.map((/** @type {any} */ j) => join(s, j))}
         ${plan.boxes.map((/** @type {any} */ b) => box(s, b))}
       </svg>
     </div>
-    <p class="faint">Move the drawing sideways to follow the air. Deeper means more pressure. A gap in a line is a valve that is shut, a triangle one that lets air pass the way it points, a dashed line a valve's control.</p>
+    <p class="faint">Move the drawing sideways to follow the air. Deeper means more pressure. A gap in a line is a valve that is shut, a triangle one that lets air pass the way it points, a dashed line a valve's control.</p>`}
     <details><summary>In words</summary>
       <h3>Valves</h3><ul>${s.network.ways.filter((w) => isValve(w)).map((w) => html`<li>${words(w.name)}: <b>${does(s, w)}</b></li>`)}</ul>
       <h3>Pressures</h3><ul>${s.network.vessels.map((v) => html`<li>${words(v.name)}: <b>${whole(s.value('in ' + v.name))} psi</b></li>`)}</ul>
@@ -62,9 +57,6 @@ export function inside(s) {
 
 /** @param {string} what @param {string} how */
 const state = (what, how) => html`<span class="valve">${what} <b>${how}</b></span>`;
-
-/** A hose or an orifice is no valve, nor is what fittings lose. @param {any} w */
-const isValve = (w) => !/^(hose-|seep-|bridge-|purge-orifice)/.test(w.name);
 
 /** What a valve does now, in words. @param {import('./session.js').Session} s @param {any} w */
 function does(s, w) {
@@ -80,7 +72,6 @@ function box(s, b) {
   const psi = b.vessels.map((/** @type {string} */ v) => s.value('in ' + v));
   const each = W / psi.length;
   const round = b.kind === 'reservoir' ? 26 : b.kind === 'chamber' ? 4 : 12;
-  const leaves = b.vessels.some((/** @type {string} */ v) => s.network.ways.some((w) => w.from === v && w.to === 'atmosphere' && !w.name.startsWith('seep-') && s.value('through ' + w.name) > STILL));
   return svg`<g transform=${'translate(' + x + ' ' + y + ')'}>
     <clipPath id=${'box-' + b.column + '-' + Math.round(2 * b.row)}><rect width=${W} height=${H} rx=${round} /></clipPath>
     <rect width=${W} height=${H} rx=${round} class="hollow" />
@@ -90,7 +81,7 @@ function box(s, b) {
     <rect width=${W} height=${H} rx=${round} class="rim" />
     <text x=${W / 2} y="21" text-anchor="middle">${b.title}</text>
     ${psi.map((/** @type {number} */ p, /** @type {number} */ i) => svg`<text x=${(i + 0.5) * each} y="45" text-anchor="middle" class="psi">${psi.length > 1 ? b.vessels[i].match(/[LR]/)?.[0] + ' ' : ''}${whole(p)}</text>`)}
-    ${leaves ? svg`<path d=${'M' + (W - 22) + ' ' + (H + 2) + 'v14m-6 -6l6 8l6 -8'} class="leaves" />` : ''}
+    ${leaks(s, b) ? svg`<path d=${'M' + (W - 22) + ' ' + (H + 2) + 'v14m-6 -6l6 8l6 -8'} class="leaves" />` : ''}
   </g>`;
 }
 
@@ -110,10 +101,7 @@ function join(s, j) {
 
 /** A valve just before what it feeds: pointed one way, gapped where shut. @param {import('./session.js').Session} s @param {any} j @param {number} x @param {number} y @param {boolean} ahead */
 function symbol(s, j, x, y, ahead) {
-  const all = j.ways.filter(isValve);
-  const flow = all.find((/** @type {any} */ w) => Math.abs(s.value('through ' + w.name)) > STILL);
-  const out = all.some((/** @type {any} */ w) => s.value('out of ' + w.name) > STILL);
-  const open = flow !== undefined || all.some((/** @type {any} */ w) => w.kind === 'plain' && s.value('open ' + w.name) > 0);
+  const { flow, out, open } = passing(s, j);
   const back = flow && (flow.to !== j.to.vessels[0] && !j.to.vessels.includes(flow.to)) !== s.value('through ' + flow.name) < 0;
   const left = ahead === Boolean(back);
   const d = left ? 'M9 -9L-9 0L9 9Z' : 'M-9 -9L9 0L-9 9Z';

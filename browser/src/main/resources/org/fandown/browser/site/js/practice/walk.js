@@ -41,7 +41,7 @@ export function walk(s, notes) {
     <section class="sheet" aria-label="What can be done here">
       <h2>You are at: ${s.station}</h2>
       ${here === 'wheel' && s.deeds.chocked.size === 0 ? html`<p class="care">No wheel is chocked. Do not reach behind a wheel before one is.</p>` : ''}
-      <div class="row">
+      <div class="deeds">
         ${does('listen', 'here', 'Listen')}
         ${here === 'wheel'
           ? html`${s.deeds.chocked.has(s.station) ? does('unchock', s.station, 'Take the chocks away') : does('chock', s.station, 'Chock this wheel')}

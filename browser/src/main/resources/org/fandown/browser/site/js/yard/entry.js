@@ -40,7 +40,7 @@ export const isEntered = (check) => form(check.kind, check.dimension) !== undefi
 function number(label, unit, value, set) {
   /** @param {number} n */
   const by = (n) => set(String(Math.max(0, (Number(value) || 0) + n)));
-  return html`<label class="figure">${label} <span class="faint">${unit}</span>
+  return html`<label class="figure"><span>${label} <span class="faint">${unit}</span></span>
     <span class="row nowrap">
       <button type="button" aria-label=${'less: ' + label} @click=${() => by(-1)}>&minus;</button>
       <input inputmode="decimal" autocomplete="off" .value=${value ?? ''} aria-label=${label + ', ' + unit} @change=${(/** @type {any} */ e) => set(e.target.value.trim().replace(',', '.'))} />

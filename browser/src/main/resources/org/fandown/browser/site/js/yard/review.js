@@ -26,13 +26,13 @@ export function reportFields(draft, redraw) {
 /** @type {Record<string, string[]>} */
 const WORDS = { 'fit-to-move': ['good', 'fit to move'], 'not-fit-to-move': ['bad', 'not fit to move'], 'not-proven': ['doubt', 'not proven'] };
 
-/** @param {any} judgement */
-export function verdict(judgement) {
+/** @param {any} judgement @param {number} [most] how many reasons */
+export function verdict(judgement, most = 6) {
   const [style, words] = WORDS[judgement.verdict];
   return html`<section class="sheet verdict" aria-label="Verdict" aria-live="polite">
     <p class=${'number ' + style}>${words}</p>
-    <ul>${judgement.because.slice(0, 6).map((/** @type {string} */ b) => html`<li>${b}</li>`)}</ul>
-    ${judgement.because.length > 6 ? html`<p class="faint">and ${judgement.because.length - 6} more</p>` : ''}
+    <ul>${judgement.because.slice(0, most).map((/** @type {string} */ b) => html`<li>${b}</li>`)}</ul>
+    ${judgement.because.length > most ? html`<p class="faint">and ${judgement.because.length - most} more</p>` : ''}
   </section>`;
 }
 
