@@ -5,7 +5,7 @@ import { arrange, words } from '../draw/network.js';
 import { STILL, isValve, leaks, passing, share, whole } from './flow.js';
 import { ladder } from './ladder.js';
 
-const W = 134;
+const W = 144;
 const H = 54;
 const ACROSS = W + 44;
 const DOWN = H + 22;
