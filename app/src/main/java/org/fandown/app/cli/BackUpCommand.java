@@ -17,9 +17,12 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         description = {
             "Copies all records into a file, also while the pages are in use.",
-            "To go back to a copy, stop the pages and put it in the folder as fandown.db."
+            "To go back to a copy, use 'fandown restore'."
         },
-        footer = {"", "Exit codes: 0 copied, 2 bad usage, or the copy cannot be written."})
+        footer = {
+            "",
+            "Exit codes: 0 copied, 2 bad usage, the copy cannot be written, or something is broken."
+        })
 final class BackUpCommand implements Callable<Integer> {
     @Spec private CommandSpec spec;
     @Mixin private StoreOptions storeOptions;
@@ -31,16 +34,15 @@ final class BackUpCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Store store = storeOptions.open(spec.commandLine());
-        try {
+        try (Store store = storeOptions.open(spec.commandLine())) {
             store.backUp(copy);
+            Screen screen = new Screen(spec.commandLine().getOut());
+            screen.line("Records copied: " + store.records().count());
+            screen.line("from " + store.place() + " into " + copy);
+            screen.done();
         } catch (StoreException e) {
             throw new ParameterException(spec.commandLine(), e.getMessage(), e);
         }
-        Screen screen = new Screen(spec.commandLine().getOut());
-        screen.line("Records copied: " + store.records().count());
-        screen.line("from " + store.place() + " into " + copy);
-        screen.done();
         return ExitCode.DONE;
     }
 }

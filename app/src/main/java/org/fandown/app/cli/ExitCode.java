@@ -16,6 +16,9 @@ public final class ExitCode {
     /** A marked run is not passed. */
     public static final int NOT_PASSED = 1;
 
+    /** Something in the store that was checked is not as it was kept. */
+    public static final int BROKEN = 1;
+
     /** Nothing was judged: bad usage, bad input, or a failure of the program itself. */
     public static final int REFUSED = 2;
 

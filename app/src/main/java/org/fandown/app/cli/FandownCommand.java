@@ -25,6 +25,9 @@ import picocli.CommandLine.Spec;
         subcommands = {
             ServeCommand.class,
             BackUpCommand.class,
+            RestoreCommand.class,
+            MoveStoreCommand.class,
+            CheckStoreCommand.class,
             JudgeCommand.class,
             RulesCommand.class,
             PlanCommand.class,

@@ -66,7 +66,7 @@ final class ServeCommand implements Callable<Integer> {
             screen.line("Records are kept in " + store.place());
             screen.line("It listens on this machine alone. Ctrl+C stops it.");
             screen.done();
-            waitForTheEnd(server, screen);
+            waitForTheEnd(server, store, screen);
         } catch (PortTakenException e) {
             throw bad(e.getMessage(), e);
         }
@@ -92,7 +92,7 @@ final class ServeCommand implements Callable<Integer> {
         }
     }
 
-    private static void waitForTheEnd(SiteServer server, Screen screen)
+    private static void waitForTheEnd(SiteServer server, Store store, Screen screen)
             throws InterruptedException {
         CountDownLatch end = new CountDownLatch(1);
         Runtime.getRuntime()
@@ -100,6 +100,7 @@ final class ServeCommand implements Callable<Integer> {
                         new Thread(
                                 () -> {
                                     server.close();
+                                    store.close();
                                     screen.line("Fandown stopped.");
                                     screen.done();
                                     end.countDown();

@@ -1,46 +1,39 @@
 package org.fandown.app.cli;
 
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.logging.Level;
-import java.util.logging.Logger;
 import org.fandown.app.store.Store;
-import org.fandown.app.store.StoreException;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 
 /** Where records are kept, for every verb that has to do with them. */
 final class StoreOptions {
-    /** Loggers are forgotten with their levels unless somebody holds them. */
-    private static final List<Logger> QUIET = new ArrayList<>();
+    /** The variable that names a database, so that its password is in no list of processes. */
+    static final String VARIABLE = "FANDOWN_DATABASE";
+
+    @Mixin private DataOption data;
 
     @Option(
-            names = "--data",
-            paramLabel = "FOLDER",
-            description = "where records are kept; default the folder .fandown of your home folder")
-    private Path data = Path.of(System.getProperty("user.home"), ".fandown");
+            names = "--database",
+            paramLabel = "URL",
+            description = {
+                "keep records on a PostgreSQL server instead, such as",
+                "jdbc:postgresql://HOST:PORT/DATABASE?user=USER&password=PASSWORD;",
+                "better in the environment variable " + VARIABLE + ", where nobody else sees it"
+            })
+    private @Nullable String database;
 
     private StoreOptions() {}
 
     /** Opens the store, or refuses with what to do. */
     Store open(CommandLine command) {
-        quietLibraries();
-        try {
-            return Store.inFolder(data);
-        } catch (StoreException e) {
-            throw new ParameterException(command, e.getMessage(), e);
-        }
+        String url = database == null ? fromEnvironment() : database;
+        return url == null ? data.open(command) : DataOption.open(command, () -> Store.at(url));
     }
 
-    /** Libraries speak up only when something is wrong. */
-    private static void quietLibraries() {
-        for (String name :
-                List.of("io.javalin", "org.eclipse.jetty", "org.flywaydb", "com.zaxxer.hikari")) {
-            Logger logger = Logger.getLogger(name);
-            logger.setLevel(Level.WARNING);
-            QUIET.add(logger);
-        }
+    /** The database that the environment names, null if none. */
+    static @Nullable String fromEnvironment() {
+        String url = System.getenv(VARIABLE);
+        return url == null || url.isBlank() ? null : url;
     }
 }

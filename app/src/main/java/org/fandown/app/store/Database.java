@@ -35,6 +35,15 @@ interface Database {
     /** Lets no other write until the transaction ends. */
     void claim(Handle handle);
 
+    /** Lets nothing change what is read until the transaction ends; called at its beginning. */
+    void freeze(Handle handle);
+
+    /** What stands in an insert that brings a number which the database else would give. */
+    String givenNumbers();
+
+    /** Lets the numbers of a table that was copied go on after those that are there. */
+    void afterCopy(Handle handle, String table, String key);
+
     /** What is wrong with the database itself, as far as it can tell; empty if nothing is. */
     Optional<String> damage(Handle handle);
 

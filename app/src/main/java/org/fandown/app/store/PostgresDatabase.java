@@ -63,6 +63,33 @@ record PostgresDatabase(String url) implements Database {
                         + " where current_setting('synchronous_commit') = 'off'");
     }
 
+    @Override
+    public void freeze(Handle handle) {
+        handle.execute("set transaction isolation level repeatable read");
+    }
+
+    @Override
+    public String givenNumbers() {
+        return "overriding system value";
+    }
+
+    @Override
+    public void afterCopy(Handle handle, String table, String key) {
+        handle.createQuery("select pg_get_serial_sequence(:table, :key) as counter")
+                .bind("table", table)
+                .bind("key", key)
+                .map((row, context) -> Optional.ofNullable(row.getString("counter")))
+                .one()
+                .ifPresent(counter -> goOn(handle, counter, table, key));
+    }
+
+    private static void goOn(Handle handle, String counter, String table, String key) {
+        handle.createQuery("select setval(:counter, max(" + key + ")) from " + table)
+                .bind("counter", counter)
+                .mapToMap()
+                .list();
+    }
+
     /** The server sees to its own files. */
     @Override
     public Optional<String> damage(Handle handle) {

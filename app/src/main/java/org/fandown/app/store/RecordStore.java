@@ -105,7 +105,27 @@ public final class RecordStore {
 
     /** Goes through everything that is kept, and says what is broken first. */
     public StoreCheck check() {
-        return new StoreWalk(jdbi, database).check();
+        try {
+            return jdbi.withHandle(handle -> new StoreWalk(handle, database).check());
+        } catch (JdbiException e) {
+            return new StoreCheck(
+                    0, "", Optional.of("The database cannot be reached: " + e.getMessage()));
+        }
+    }
+
+    /**
+     * Whether a seal is there that somebody has noted.
+     *
+     * @param hash the hash of the seal
+     */
+    public boolean hasSeal(String hash) {
+        return jdbi.withHandle(
+                handle ->
+                        handle.createQuery("select count(*) from seal where hash = :hash")
+                                        .bind("hash", hash)
+                                        .mapTo(Long.class)
+                                        .one()
+                                > 0);
     }
 
     /** Whether it can be read and written now; writes nothing. */

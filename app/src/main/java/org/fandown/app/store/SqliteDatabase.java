@@ -1,6 +1,10 @@
 package org.fandown.app.store;
 
 import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -54,6 +58,32 @@ record SqliteDatabase(Path file) implements Database {
     /** Every transaction of this database begins with the lock of a writer. */
     @Override
     public void claim(Handle handle) {}
+
+    /** Every transaction of this database keeps others from writing. */
+    @Override
+    public void freeze(Handle handle) {}
+
+    @Override
+    public String givenNumbers() {
+        return "";
+    }
+
+    /** The database sees to it by itself. */
+    @Override
+    public void afterCopy(Handle handle, String table, String key) {}
+
+    /** Whether it is such a database, and a store of this program of whatever version. */
+    boolean holdsRecords() {
+        try (Connection connection = source().getConnection();
+                Statement statement = connection.createStatement();
+                ResultSet found =
+                        statement.executeQuery(
+                                "select 1 from sqlite_master where name = 'record'")) {
+            return found.next();
+        } catch (SQLException e) {
+            return false;
+        }
+    }
 
     @Override
     public Optional<String> damage(Handle handle) {

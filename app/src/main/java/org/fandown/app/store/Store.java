@@ -60,7 +60,7 @@ public final class Store implements AutoCloseable {
         return open(database);
     }
 
-    private static Store open(Database database) {
+    static Store open(Database database) {
         HikariDataSource pool = null;
         try {
             pool = database.pool();
@@ -109,23 +109,64 @@ public final class Store implements AutoCloseable {
     }
 
     /**
-     * Writes a whole copy while the store is in use.
+     * Writes a whole copy into a file of the embedded database while the store is in use.
      *
      * @param copy the new file; it must not be there yet
-     * @throws StoreException if it is there, or cannot be written
+     * @throws StoreException if it is there, cannot be written, or something is broken
      */
     public void backUp(Path copy) {
+        BackUps.write(this, copy);
+    }
+
+    /**
+     * Takes all of a copy into this store, which must be empty.
+     *
+     * @param copy a file that {@link #backUp} wrote; it stays as it is
+     * @throws StoreException if it is none, something in it is broken, or this store is not empty;
+     *     then this store is as it was
+     */
+    public void restore(Path copy) {
+        BackUps.restore(copy, this);
+    }
+
+    /**
+     * Copies all into another store, which must be empty, and compares every row. Nobody else
+     * writes into this store meanwhile.
+     *
+     * @throws StoreException if the other is not empty or something is broken; then it is as it was
+     */
+    public void copyAllTo(Store other) {
         try {
-            jdbi.useHandle(handle -> handle.execute("vacuum into ?", copy.toString()));
+            jdbi.useTransaction(
+                    source -> {
+                        database.freeze(source);
+                        other.jdbi.useTransaction(
+                                target -> {
+                                    other.database.claim(target);
+                                    new StoreCopy(source, target, other.database).run();
+                                });
+                    });
         } catch (JdbiException e) {
             throw new StoreException(
-                    "The copy "
-                            + copy
-                            + " cannot be written: "
+                    "The store "
+                            + place()
+                            + " cannot be copied into "
+                            + other.place()
+                            + ": "
                             + e.getMessage()
-                            + " Next: name a file that is not there yet, in a folder that can be"
-                            + " written.",
+                            + " Next: stop the pages, and try again.",
                     e);
+        }
+    }
+
+    /** Writes all into a new file, without a look at it. */
+    void copyInto(Path file) {
+        if (database instanceof SqliteDatabase) {
+            jdbi.useHandle(handle -> handle.execute("vacuum into ?", file.toString()));
+            return;
+        }
+        try (Store copy = open(new SqliteDatabase(file))) {
+            copyAllTo(copy);
         }
     }
 

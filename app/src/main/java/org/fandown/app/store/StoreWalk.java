@@ -11,7 +11,6 @@ import org.fandown.document.Node;
 import org.fandown.record.Seal;
 import org.fandown.record.SealChain;
 import org.jdbi.v3.core.Handle;
-import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.JdbiException;
 import org.jspecify.annotations.Nullable;
 
@@ -20,14 +19,14 @@ final class StoreWalk {
     /** Rows fetched at once; a record with photos can be large. */
     private static final int STEP = 20;
 
-    private final Jdbi jdbi;
+    private final Handle handle;
     private final Database database;
     private final SealChain chain = new SealChain();
     private long records;
     private String end = "";
 
-    StoreWalk(Jdbi jdbi, Database database) {
-        this.jdbi = jdbi;
+    StoreWalk(Handle handle, Database database) {
+        this.handle = handle;
         this.database = database;
     }
 
@@ -43,7 +42,7 @@ final class StoreWalk {
     StoreCheck check() {
         Optional<String> problem;
         try {
-            problem = jdbi.withHandle(this::firstProblem);
+            problem = firstProblem();
         } catch (JdbiException e) {
             problem = Optional.of(words(e));
         }
@@ -56,12 +55,12 @@ final class StoreWalk {
                 : "After record " + records + " the database cannot be read: " + e.getMessage();
     }
 
-    private Optional<String> firstProblem(Handle handle) {
+    private Optional<String> firstProblem() {
         Optional<String> damage = database.damage(handle);
         if (damage.isPresent()) {
             return damage;
         }
-        while (step(handle) > 0) {}
+        while (step() > 0) {}
         return handle.createQuery(
                         "select min(record.number) from record left join seal"
                                 + " on seal.number = record.number where seal.number is null")
@@ -71,7 +70,7 @@ final class StoreWalk {
     }
 
     /** Looks at the next rows, and returns how many there were. */
-    private int step(Handle handle) {
+    private int step() {
         List<Long> seen =
                 handle.createQuery(
                                 "select seal.number as number, record.number as there, "

@@ -1,6 +1,5 @@
 package org.fandown.contract.store;
 
-import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.file.Files;
@@ -63,21 +62,5 @@ class SqliteRecordStoreTest extends RecordStoreContract {
         assertThatThrownBy(() -> Store.inFolder(blocked.resolve("below")))
                 .isInstanceOf(StoreException.class)
                 .hasMessageContaining("--data");
-    }
-
-    @Test
-    void copy_made_while_in_use_is_whole_and_never_overwrites() {
-        Store store = open();
-        store.records().keep(Arrivals.of("a", "Truck 4"));
-        Path copies = folder.resolve("copies");
-        assertThat(copies.toFile().mkdir()).isTrue();
-        Path copy = copies.resolve("fandown.db");
-        store.backUp(copy);
-        try (Store opened = Store.inFolder(copies)) {
-            assertThat(opened.records().byId("a")).isPresent();
-        }
-        assertThatThrownBy(() -> store.backUp(copy))
-                .isInstanceOf(StoreException.class)
-                .hasMessageContaining("not there yet");
     }
 }
