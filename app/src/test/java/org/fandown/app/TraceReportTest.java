@@ -23,6 +23,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
+import org.fandown.app.paper.VeraPdf;
 import org.fandown.document.Json;
 import org.fandown.document.MapNode;
 import org.fandown.document.ScalarNode;
@@ -54,6 +55,8 @@ class TraceReportTest {
         Path pdf = report(LOG);
         String text = text(pdf);
 
+        byte[] bytes = Files.readAllBytes(pdf);
+        assertThat(VeraPdf.problems(bytes, VeraPdf.claim(bytes))).isEmpty();
         assertThat(text)
                 .contains("cold-start.csv", sha256(LOG), "13:35.0 min", "primary (816)")
                 .contains("Remarks on the log", "Columns not read")

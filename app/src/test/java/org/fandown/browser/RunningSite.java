@@ -6,7 +6,9 @@ import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
+import java.util.Optional;
 import org.fandown.app.files.RulePacks;
+import org.fandown.app.keys.SiteKeyFile;
 import org.fandown.app.store.Store;
 import org.fandown.app.web.SiteServer;
 
@@ -28,7 +30,11 @@ public final class RunningSite implements AutoCloseable {
     /** Starts one at a port, such as that of one that was closed. */
     public static RunningSite in(Path folder, int port) {
         return new RunningSite(
-                SiteServer.start(port, RulePacks.builtIn(), Store.inFolder(folder).records()));
+                SiteServer.start(
+                        port,
+                        RulePacks.builtIn(),
+                        Store.inFolder(folder).records(),
+                        () -> SiteKeyFile.openOrMake(folder, "Demo yard", Optional.empty())));
     }
 
     /** The port it listens on. */

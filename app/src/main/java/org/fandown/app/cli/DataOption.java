@@ -7,6 +7,7 @@ import java.util.logging.Level;
 import java.util.logging.Logger;
 import org.fandown.app.store.Store;
 import org.fandown.app.store.StoreException;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -20,13 +21,23 @@ final class DataOption {
             names = "--data",
             paramLabel = "FOLDER",
             description = "where records are kept; default the folder .fandown of your home folder")
-    private Path data = Path.of(System.getProperty("user.home"), ".fandown");
+    private @Nullable Path data;
 
     private DataOption() {}
 
+    /** The folder. */
+    Path folder() {
+        return data == null ? Path.of(System.getProperty("user.home"), ".fandown") : data;
+    }
+
+    /** Whether somebody named it. */
+    boolean isNamed() {
+        return data != null;
+    }
+
     /** Opens the store of the folder, or refuses with what to do. */
     Store open(CommandLine command) {
-        return open(command, () -> Store.inFolder(data));
+        return open(command, () -> Store.inFolder(folder()));
     }
 
     /** How to open a store. */

@@ -13,6 +13,9 @@ public final class ExitCode {
     /** The order of work that was examined is not sound. */
     public static final int NOT_SOUND = 1;
 
+    /** What was checked is not as it must be. */
+    public static final int WRONG = 1;
+
     /** A marked run is not passed. */
     public static final int NOT_PASSED = 1;
 

@@ -29,6 +29,7 @@ import picocli.CommandLine.Spec;
             MoveStoreCommand.class,
             CheckStoreCommand.class,
             JudgeCommand.class,
+            VerifyCommand.class,
             RulesCommand.class,
             PlanCommand.class,
             DriveCommand.class,

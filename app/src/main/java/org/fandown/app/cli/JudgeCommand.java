@@ -3,16 +3,23 @@ package org.fandown.app.cli;
 import java.io.PrintWriter;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
 import java.util.concurrent.Callable;
 import org.fandown.app.files.DocumentFiles;
 import org.fandown.app.files.RulePacks;
+import org.fandown.app.files.WholeFile;
+import org.fandown.app.keys.SiteKey;
 import org.fandown.app.paper.Judged;
+import org.fandown.app.paper.RecordReport;
+import org.fandown.app.paper.ReportContent;
 import org.fandown.app.paper.ReportPdf;
 import org.fandown.check.PlaceCode;
 import org.fandown.document.DocumentException;
 import org.fandown.document.Fields;
 import org.fandown.document.Json;
 import org.fandown.document.Node;
+import org.fandown.document.Tree;
 import org.fandown.evidence.Inspection;
 import org.fandown.evidence.InspectionReader;
 import org.jspecify.annotations.Nullable;
@@ -20,6 +27,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -50,6 +58,15 @@ final class JudgeCommand implements Callable<Integer> {
             description = "write the report to sign as PDF too")
     private @Nullable Path report;
 
+    @Option(
+            names = "--sign",
+            description = "sign the report by the key of the site, to be checked by 'verify'")
+    private boolean sign;
+
+    @Mixin private DataOption data;
+
+    @Mixin private KeyOptions keyOptions;
+
     @Option(names = "--assumptions", description = "list what the braking estimate rests on")
     private boolean assumptions;
 
@@ -64,7 +81,10 @@ final class JudgeCommand implements Callable<Integer> {
                 Judged.of(inspection, packs)
                         .orElseThrow(() -> noPack(written, inspection.place(), packs));
         if (report != null) {
-            ReportPdf.write(judged.content(), report);
+            write(written, packs, report);
+        } else if (sign) {
+            throw new ParameterException(
+                    spec.commandLine(), "--sign signs a report. Next: add --report OUT.pdf.");
         }
         PrintWriter out = spec.commandLine().getOut();
         if (json) {
@@ -75,6 +95,24 @@ final class JudgeCommand implements Callable<Integer> {
                     .print();
         }
         return ExitCode.of(judged.judgement().verdict());
+    }
+
+    /** Sets the report from what it holds of the inspection, so that others can set it again. */
+    private void write(Node written, RulePacks packs, Path out) {
+        Node whole =
+                Tree.map()
+                        .put(
+                                "inspection",
+                                WholeInspection.of(Fields.of(written).map(), this::vehicle))
+                        .build();
+        ReportContent content = RecordReport.of(whole, packs).orElseThrow();
+        if (sign) {
+            SiteKey key = keyOptions.key(data.folder(), spec.commandLine()).get();
+            OffsetDateTime now = OffsetDateTime.now(ZoneOffset.UTC);
+            WholeFile.write("report", out, ReportPdf.signed(content, key, now));
+        } else {
+            ReportPdf.write(content, out);
+        }
     }
 
     private static DocumentException noPack(Node written, PlaceCode place, RulePacks packs) {

@@ -5,6 +5,8 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
+import java.util.function.Supplier;
+import org.fandown.app.keys.SiteKey;
 import org.fandown.app.store.Store;
 import org.fandown.app.web.EventLog;
 import org.fandown.app.web.PortTakenException;
@@ -36,6 +38,7 @@ final class ServeCommand implements Callable<Integer> {
     @Spec private CommandSpec spec;
     @Mixin private PackOptions packOptions;
     @Mixin private StoreOptions storeOptions;
+    @Mixin private KeyOptions keyOptions;
 
     @Option(
             names = "--port",
@@ -59,8 +62,10 @@ final class ServeCommand implements Callable<Integer> {
             throw bad("'" + port + "' is no port. Allowed: 0 to 65535.", null);
         }
         openLog();
+        Supplier<SiteKey> key = keyOptions.key(storeOptions.folder(), spec.commandLine());
         Store store = storeOptions.open(spec.commandLine());
-        try (SiteServer server = SiteServer.start(port, packOptions.packs(), store.records())) {
+        try (SiteServer server =
+                SiteServer.start(port, packOptions.packs(), store.records(), key)) {
             Screen screen = new Screen(spec.commandLine().getOut());
             screen.line("Fandown is at " + server.address());
             screen.line("Records are kept in " + store.place());

@@ -1,5 +1,6 @@
 package org.fandown.app.cli;
 
+import java.nio.file.Path;
 import org.fandown.app.store.Store;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
@@ -24,6 +25,16 @@ final class StoreOptions {
     private @Nullable String database;
 
     private StoreOptions() {}
+
+    /** The folder of the site's key, and of the records unless they are in a database. */
+    Path folder() {
+        return data.folder();
+    }
+
+    /** Whether somebody said where records are kept. */
+    boolean isNamed() {
+        return data.isNamed() || database != null || fromEnvironment() != null;
+    }
 
     /** Opens the store, or refuses with what to do. */
     Store open(CommandLine command) {

@@ -54,10 +54,11 @@ public final class PlanCardPdf {
     }
 
     /** What would differ from run to run is set to the day of the plan. */
-    private static void finish(PDDocument document, Plan plan) {
+    private static void finish(PDDocument document, Plan plan) throws IOException {
         GregorianCalendar day =
                 GregorianCalendar.from(plan.set().rules().day().atStartOfDay(ZoneOffset.UTC));
         Finish.name(document, PlanCardPage.title(plan), day);
+        Archive.mark(document, Archive.Level.UNICODE);
         document.setDocumentId((long) plan.tenths());
     }
 }

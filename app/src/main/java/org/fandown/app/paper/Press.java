@@ -9,14 +9,21 @@ import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.fandown.plot.Drawing;
 
 /** Sets a report in letters as large as one page allows, or else on several pages. */
 final class Press {
+    /** Loggers are forgotten with their levels unless somebody holds them. */
+    private static final List<Logger> QUIET =
+            List.of(Logger.getLogger("org.apache.pdfbox"), Logger.getLogger("org.apache.fontbox"));
+
     static {
-        // The library reports on standard error, which belongs to the commands.
+        // The libraries report on standard error, which belongs to the commands.
         XRLog.setLoggingEnabled(false);
+        QUIET.forEach(logger -> logger.setLevel(Level.OFF));
         NoSystemFonts.use();
     }
 
@@ -88,6 +95,14 @@ final class Press {
                         trace ->
                                 drawers.registerDrawer(
                                         ShapePen.TYPE, AxleDrawing.drawer(shapes(trace))));
+        content.drawn()
+                .ifPresent(
+                        drawn ->
+                                drawers.registerDrawer(
+                                        StrokePen.TYPE,
+                                        AxleDrawing.drawer(
+                                                (g, element, width, height) ->
+                                                        StrokePen.draw(g, drawn, width, height))));
         return drawers;
     }
 
@@ -99,6 +114,7 @@ final class Press {
 
     private Optional<byte[]> print(Density density, int mostPages, boolean tagged)
             throws IOException {
+        Archive.Level level = tagged ? Archive.Level.ACCESSIBLE : Archive.Level.UNICODE;
         return set(
                 fonts,
                 mostPages,
@@ -107,7 +123,7 @@ final class Press {
                     builder.useObjectDrawerFactory(drawers());
                     builder.usePdfUaAccessibility(tagged);
                 },
-                document -> Finish.apply(document, content));
+                document -> Finish.apply(document, content, level));
     }
 
     /** What is done to a document once its pages are set. */

@@ -84,7 +84,7 @@ final class ReportPage {
         if (!inspection.simulated()) {
             terms.print(body, sources);
         }
-        SignaturePart.print(body, judgement, required);
+        SignaturePart.print(body, content, required);
         SmallPrintPart.print(body, content, required, sources);
         content.trace().ifPresent(trace -> TracePart.print(body, trace));
         PhotosPart.print(body, content.photos());
@@ -96,10 +96,13 @@ final class ReportPage {
         foot.text("Fandown \u00b7 " + title(inspection) + " \u00b7 page ");
         foot.add("span", "pageno");
         foot.text(
-                " \u00b7 the same content for machines:"
-                        + (content.trace().isPresent()
-                                ? " attached files inspection.json, trace.json"
-                                : " attached file inspection.json"));
+                " \u00b7 the same content for machines: attached "
+                        + (files().size() == 1 ? "file " : "files ")
+                        + String.join(", ", files()));
+    }
+
+    private List<String> files() {
+        return List.copyOf(Finish.files(content).keySet());
     }
 
     private void panels(Tag body, Density density) {

@@ -4,8 +4,11 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import java.time.OffsetDateTime;
+import java.util.Optional;
 import org.fandown.app.files.FileWriteException;
 import org.fandown.app.files.WholeFile;
+import org.fandown.app.keys.SiteKey;
 
 /**
  * Prints the report of a judgement as a PDF document: one page where possible, the same content
@@ -36,7 +39,23 @@ public final class ReportPdf {
         out.write(bytes(content));
     }
 
-    private static byte[] bytes(ReportContent content) {
+    /**
+     * Prints a report and signs it.
+     *
+     * @param content what to print; the page says by whose key it is signed
+     * @param key by what to sign
+     * @param moment when, as the site says
+     * @return the document
+     */
+    public static byte[] signed(ReportContent content, SiteKey key, OffsetDateTime moment) {
+        try {
+            return Signing.sign(bytes(content.to(Optional.of(Signer.of(key)))), key, moment);
+        } catch (IOException e) {
+            throw new UncheckedIOException("The document could not be signed.", e);
+        }
+    }
+
+    static byte[] bytes(ReportContent content) {
         try {
             return Press.print(content);
         } catch (IOException e) {

@@ -19,27 +19,55 @@ final class SignaturePart {
     private final Judgement judgement;
     private final Required required;
     private final Report report;
+    private final Optional<DrawnSignature> drawn;
 
-    private SignaturePart(Judgement judgement, Required required) {
-        this.judgement = judgement;
+    private SignaturePart(ReportContent content, Required required) {
+        this.judgement = content.judgement();
         this.required = required;
         this.report = judgement.inspection().report();
+        this.drawn = content.drawn();
     }
 
-    static void print(Tag page, Judgement judgement, Required required) {
-        new SignaturePart(judgement, required).print(page);
+    static void print(Tag page, ReportContent content, Required required) {
+        new SignaturePart(content, required).print(page);
     }
 
-    /** A statement somebody signs. */
-    private record Block(String who, String statement, String name, String given) {}
+    /** A statement somebody signs, or has signed. */
+    private record Block(
+            String who,
+            String statement,
+            String name,
+            String given,
+            Optional<DrawnSignature> drawn) {
+        Block(String who, String statement, String name, String given) {
+            this(who, statement, name, given, Optional.empty());
+        }
+
+        /** The same as signed by hand: with what was stated then, by whom and when. */
+        Block by(Optional<DrawnSignature> signature) {
+            return signature
+                    .map(
+                            s ->
+                                    new Block(
+                                            who,
+                                            s.statement().isEmpty()
+                                                    ? statement
+                                                    : Clean.entry(s.statement()),
+                                            Words.capitals(Clean.entry(s.name())),
+                                            given,
+                                            signature))
+                    .orElse(this);
+        }
+    }
 
     private void print(Tag page) {
-        List<Block> blocks = judgement.inspection().simulated() ? List.of(learner()) : blocks();
+        List<Block> blocks =
+                judgement.inspection().simulated() ? List.of(learner().by(drawn)) : blocks();
         print(page, blocks);
     }
 
     private List<Block> blocks() {
-        return Stream.of(Optional.of(inspector()), driver(), repairs(), review())
+        return Stream.of(Optional.of(inspector().by(drawn)), driver(), repairs(), review())
                 .flatMap(Optional::stream)
                 .toList();
     }
@@ -147,8 +175,10 @@ final class SignaturePart {
 
     private static void sign(Tag cell, Block block) {
         Tag row = cell.add("table", "pen").columns(List.of(60, 40)).add("tr");
-        line(row.add("td"), "Signature", "");
-        line(row.add("td"), "Date and time", "");
+        Tag pen = row.add("td");
+        block.drawn().ifPresent(drawing -> StrokePen.add(pen, drawing));
+        line(pen, "Signature", "");
+        moment(row.add("td"), block.drawn().map(DrawnSignature::moment).orElse(""));
         if (!block.given().isEmpty()) {
             cell.add("div", "minor").text(block.given());
         }
@@ -158,5 +188,15 @@ final class SignaturePart {
         Tag line = cell.add("div", "penline");
         line.add("span", "label").text(label + " ");
         line.add("span", "strong").text(value);
+    }
+
+    /** A moment is broken between its parts alone. */
+    private static void moment(Tag cell, String moment) {
+        Tag line = cell.add("div", "penline");
+        line.add("span", "label").text("Date and time ");
+        for (String part : moment.isEmpty() ? new String[0] : moment.split(" ", -1)) {
+            line.add("span", "strong whole").text(part);
+            line.text(" ");
+        }
     }
 }

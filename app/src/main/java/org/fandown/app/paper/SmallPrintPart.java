@@ -36,6 +36,7 @@ final class SmallPrintPart {
         part.contents();
         part.conflicts();
         content.strokesMean().ifPresent(part::assumptions);
+        part.proof(content.origin());
         part.sources();
         part.columns.print(page);
     }
@@ -123,6 +124,25 @@ final class SmallPrintPart {
                             + effect
                             + why);
         }
+    }
+
+    /** By which key it is signed, what it was made from, and how anybody can check both. */
+    private void proof(Origin origin) {
+        origin.signer()
+                .ifPresent(
+                        signer ->
+                                columns.add(
+                                        "Signed by the site " + Clean.entry(signer.site()) + ": ",
+                                        "certificate SHA-256 "
+                                                + Words.inGroups(signer.fingerprint())
+                                                + ". Compare it with what the site says of itself,"
+                                                + " and check by: fandown verify REPORT.pdf"));
+        origin.record()
+                .ifPresent(
+                        record ->
+                                columns.add(
+                                        "Made from record.json, SHA-256 ",
+                                        Words.inGroups(RecordReport.hash(record)) + "."));
     }
 
     private void assumptions(BrakingSummary summary) {

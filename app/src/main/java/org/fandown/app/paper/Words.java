@@ -29,6 +29,11 @@ final class Words {
         return MINUTE.format(moment);
     }
 
+    /** A long row of digits in groups that can be compared by eye and broken into lines. */
+    static String inGroups(String digits) {
+        return digits.replaceAll("(.{8})(?=.)", "$1 ");
+    }
+
     /** A name in capitals, as some places ask for legible letters. */
     static String capitals(String name) {
         return name.toUpperCase(Locale.ROOT);

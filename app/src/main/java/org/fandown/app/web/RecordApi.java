@@ -5,14 +5,16 @@ import io.javalin.http.BadRequestResponse;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.NotFoundResponse;
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.fandown.app.files.DocumentText;
 import org.fandown.app.files.RulePacks;
-import org.fandown.app.paper.Judged;
+import org.fandown.app.keys.SiteKey;
+import org.fandown.app.paper.RecordReport;
+import org.fandown.app.paper.ReportContent;
 import org.fandown.app.paper.ReportPdf;
 import org.fandown.app.store.Kept;
 import org.fandown.app.store.KeptRecord;
@@ -31,10 +33,12 @@ final class RecordApi {
 
     private final RecordStore store;
     private final RulePacks packs;
+    private final Supplier<SiteKey> key;
 
-    RecordApi(RecordStore store, RulePacks packs) {
+    RecordApi(RecordStore store, RulePacks packs, Supplier<SiteKey> key) {
         this.store = store;
         this.packs = packs;
+        this.key = key;
     }
 
     void addTo(RoutesConfig routes) {
@@ -114,19 +118,13 @@ final class RecordApi {
                     "This is no inspection of a vehicle, and has no report. Next: open it under"
                             + " Records.");
         }
-        Fields fields = Fields.of(Json.read("record.json", record.content()));
-        Judged judged =
-                Judged.of(SentRecord.inspection(fields.node("inspection")), packs)
-                        .orElseThrow(() -> new NotFoundResponse("Its place has no rule pack now."));
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        try {
-            ReportPdf.write(judged.content().with(SentRecord.photos(fields)), out);
-        } catch (IOException e) {
-            throw new UncheckedIOException("Memory cannot be written.", e);
-        }
+        ReportContent content =
+                RecordReport.of(Json.read("record.json", record.content()), packs)
+                        .orElseThrow(() -> new NotFoundResponse("Its place has no rule pack now."))
+                        .sealed(record.seal().document());
         ctx.contentType("application/pdf");
         ctx.header("Content-Disposition", "inline; filename=\"report.pdf\"");
-        ctx.result(out.toByteArray());
+        ctx.result(ReportPdf.signed(content, key.get(), OffsetDateTime.now(ZoneOffset.UTC)));
     }
 
     private KeptRecord record(Context ctx) {

@@ -11,7 +11,7 @@ import java.util.Map;
 import java.util.regex.Pattern;
 import org.fandown.app.files.RulePacks;
 import org.fandown.app.paper.Judged;
-import org.fandown.app.paper.Photo;
+import org.fandown.app.paper.RecordReport;
 import org.fandown.app.store.Arrival;
 import org.fandown.app.store.RecordHead;
 import org.fandown.document.DocumentException;
@@ -19,9 +19,7 @@ import org.fandown.document.Fields;
 import org.fandown.document.Names;
 import org.fandown.document.Node;
 import org.fandown.evidence.Inspection;
-import org.fandown.evidence.InspectionReader;
 import org.fandown.evidence.Report;
-import org.fandown.evidence.VehicleSource;
 import org.fandown.record.VehicleKey;
 import org.jspecify.annotations.Nullable;
 
@@ -92,7 +90,7 @@ record SentRecord(RecordHead head, Node content, @Nullable Node judgement, Strin
     }
 
     private static Summary ofInspection(Fields fields, RulePacks packs) {
-        Inspection inspection = inspection(fields.node("inspection"));
+        Inspection inspection = RecordReport.inspection(fields.node("inspection"));
         Judged judged =
                 Judged.of(inspection, packs)
                         .orElseThrow(
@@ -102,8 +100,7 @@ record SentRecord(RecordHead head, Node content, @Nullable Node judgement, Strin
                                                 "its place has no rule pack",
                                                 packs.places().toString(),
                                                 "take one of these places"));
-        fields.optionalNode("signature");
-        photos(fields);
+        RecordReport.requirePictures(fields);
         fields.optionalNode("log");
         return new Summary(
                 inspection.place().code(),
@@ -117,35 +114,6 @@ record SentRecord(RecordHead head, Node content, @Nullable Node judgement, Strin
     /** The record as the store takes it from an account, or from nobody known: an empty text. */
     Arrival from(String sender) {
         return new Arrival(head, content, judgement, chain, sender);
-    }
-
-    /** The inspection of a record, its vehicle written out. */
-    static Inspection inspection(Node node) {
-        return new InspectionReader(VehicleSource.NONE).read(node);
-    }
-
-    /**
-     * The photos of a record.
-     *
-     * @throws DocumentException if one is no JPEG in base64
-     */
-    static List<Photo> photos(Fields record) {
-        List<Photo> photos = new ArrayList<>();
-        for (Node node : record.has("photos") ? record.list("photos") : List.<Node>of()) {
-            Fields fields = Fields.of(node);
-            fields.choice("type", Map.of("image/jpeg", true));
-            try {
-                photos.add(new Photo(fields.text("of"), fields.text("data")));
-            } catch (IllegalArgumentException e) {
-                throw fields.refuse(
-                        "data",
-                        "this is no photo",
-                        "a JPEG in base64",
-                        "leave it out, or take it again");
-            }
-            fields.end();
-        }
-        return photos;
     }
 
     /** A moment in a form whose order as text is its order in time. */

@@ -13,9 +13,11 @@ import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.locks.LockSupport;
+import java.util.function.Supplier;
 import org.eclipse.jetty.server.Connector;
 import org.eclipse.jetty.server.NetworkConnector;
 import org.fandown.app.files.RulePacks;
+import org.fandown.app.keys.SiteKey;
 import org.fandown.app.store.RecordStore;
 import org.fandown.app.store.StoreState;
 import org.fandown.document.Json;
@@ -56,10 +58,10 @@ public final class SiteServer implements AutoCloseable {
     private final AtomicInteger inWork = new AtomicInteger();
     private final Javalin server;
 
-    private SiteServer(RulePacks packs, RecordStore store) {
+    private SiteServer(RulePacks packs, RecordStore store, Supplier<SiteKey> key) {
         files = SiteFiles.with(packs);
         this.store = store;
-        records = new RecordApi(store, packs);
+        records = new RecordApi(store, packs, key);
         server = Javalin.create(this::configure);
     }
 
@@ -69,10 +71,12 @@ public final class SiteServer implements AutoCloseable {
      * @param port the port, 0 for any that is free
      * @param packs the rule packs it shows
      * @param store where records are kept
+     * @param key by what reports are signed; asked for when the first one is printed
      * @throws PortTakenException if the port is in use
      */
-    public static SiteServer start(int port, RulePacks packs, RecordStore store) {
-        SiteServer made = new SiteServer(packs, store);
+    public static SiteServer start(
+            int port, RulePacks packs, RecordStore store, Supplier<SiteKey> key) {
+        SiteServer made = new SiteServer(packs, store, key);
         try {
             made.server.start(HOST, port);
         } catch (RuntimeException e) {

@@ -42,6 +42,16 @@ public final class PrintedReport {
         return new PrintedReport(out.toByteArray());
     }
 
+    /** A report that is there. */
+    static PrintedReport of(byte[] bytes) {
+        return new PrintedReport(bytes.clone());
+    }
+
+    /** What pdfsig says of its signatures. */
+    String signatures() {
+        return new String(run("pdfsig", "IN"), StandardCharsets.UTF_8);
+    }
+
     /** A word with its box, in points from the upper left corner. */
     record Word(double left, double top, double right, double bottom, String text) {}
 
