@@ -162,7 +162,7 @@ class ReportCheckTest {
     @Test
     void one_changed_bit_anywhere_is_found() {
         Random random = new Random(20261201);
-        for (int i = 0; i < 600; i++) {
+        for (int i = 0; i < 300; i++) {
             byte[] changed = flipped(random.nextInt(signed.length), random.nextInt(8));
             assertThat(isProven(changed)).as("try " + i).isFalse();
         }
@@ -173,7 +173,7 @@ class ReportCheckTest {
     void one_changed_bit_around_the_signature_is_found() {
         int length = ReportPdf.bytes(content(record()).to(Optional.of(Signer.of(site)))).length;
         Random random = new Random(7);
-        for (int i = 0; i < 600; i++) {
+        for (int i = 0; i < 300; i++) {
             int at = length + random.nextInt(signed.length - length);
             assertThat(isProven(flipped(at, random.nextInt(8)))).as("byte " + at).isFalse();
         }
