@@ -10,6 +10,7 @@ import java.util.Optional;
 import org.fandown.app.files.RulePacks;
 import org.fandown.app.keys.SiteKeyFile;
 import org.fandown.app.store.Store;
+import org.fandown.app.web.Listening;
 import org.fandown.app.web.SiteServer;
 
 /** The real server with a store in a folder, and a plain HTTP client for it. */
@@ -29,22 +30,27 @@ public final class RunningSite implements AutoCloseable {
 
     /** Starts one at a port, such as that of one that was closed. */
     public static RunningSite in(Path folder, int port) {
+        return in(folder, Listening.here(port));
+    }
+
+    /** Starts one that listens elsewhere, or has a public address. */
+    public static RunningSite in(Path folder, Listening at) {
         return new RunningSite(
                 SiteServer.start(
-                        port,
+                        at,
                         RulePacks.builtIn(),
-                        Store.inFolder(folder).records(),
+                        Store.inFolder(folder),
                         () -> SiteKeyFile.openOrMake(folder, "Demo yard", Optional.empty())));
     }
 
     /** The port it listens on. */
     public int port() {
-        return URI.create(address()).getPort();
+        return server.port();
     }
 
-    /** The address, ending with a slash. */
+    /** The address on this machine, ending with a slash. */
     public String address() {
-        return server.address();
+        return "http://127.0.0.1:" + port() + "/";
     }
 
     /** Asks for something. */

@@ -28,6 +28,7 @@ import picocli.CommandLine.Spec;
             RestoreCommand.class,
             MoveStoreCommand.class,
             CheckStoreCommand.class,
+            AccountCommand.class,
             JudgeCommand.class,
             VerifyCommand.class,
             RulesCommand.class,

@@ -9,6 +9,8 @@ import java.util.function.Supplier;
 import org.fandown.app.keys.SiteKey;
 import org.fandown.app.store.Store;
 import org.fandown.app.web.EventLog;
+import org.fandown.app.web.Listening;
+import org.fandown.app.web.OpenSiteException;
 import org.fandown.app.web.PortTakenException;
 import org.fandown.app.web.SiteServer;
 import org.jspecify.annotations.Nullable;
@@ -25,26 +27,22 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         description = {
             "Starts the pages on this machine and prints their address. Ctrl+C stops it.",
-            "Once loaded, the pages work without it."
+            "Once loaded, the pages work without it.",
+            "Others can come to them once there are accounts ('fandown account add'): with --listen,"
+                    + " or better through a reverse proxy with TLS and --public-url."
         },
         footer = {
             "",
             "Exit codes: 130 stopped by Ctrl+C, 143 by SIGTERM, both once requests in work are"
-                    + " answered; 2 bad usage or a port that is in use."
+                    + " answered; 2 bad usage, a port that is in use, or a site that would be open to"
+                    + " everybody."
         })
 final class ServeCommand implements Callable<Integer> {
-    private static final int MOST_PORT = 65_535;
-
     @Spec private CommandSpec spec;
     @Mixin private PackOptions packOptions;
     @Mixin private StoreOptions storeOptions;
     @Mixin private KeyOptions keyOptions;
-
-    @Option(
-            names = "--port",
-            paramLabel = "PORT",
-            description = "port to listen on, 0 for any that is free; default 8765")
-    private int port = 8765;
+    @Mixin private ListenOptions listenOptions;
 
     @Option(
             names = "--log",
@@ -58,24 +56,36 @@ final class ServeCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws InterruptedException {
-        if (port < 0 || port > MOST_PORT) {
-            throw bad("'" + port + "' is no port. Allowed: 0 to 65535.", null);
-        }
+        Listening at = listenOptions.listening(spec.commandLine());
         openLog();
         Supplier<SiteKey> key = keyOptions.key(storeOptions.folder(), spec.commandLine());
         Store store = storeOptions.open(spec.commandLine());
-        try (SiteServer server =
-                SiteServer.start(port, packOptions.packs(), store.records(), key)) {
+        try (SiteServer server = SiteServer.start(at, packOptions.packs(), store, key)) {
             Screen screen = new Screen(spec.commandLine().getOut());
             screen.line("Fandown is at " + server.address());
             screen.line("Records are kept in " + store.place());
-            screen.line("It listens on this machine alone. Ctrl+C stops it.");
+            tellWhoCanCome(screen, at);
             screen.done();
             waitForTheEnd(server, store, screen);
-        } catch (PortTakenException e) {
+        } catch (PortTakenException | OpenSiteException e) {
             throw bad(e.getMessage(), e);
         }
         return ExitCode.DONE;
+    }
+
+    private static void tellWhoCanCome(Screen screen, Listening at) {
+        if (!at.isBeyondThisMachine()) {
+            screen.line("It listens on this machine alone. Ctrl+C stops it.");
+            return;
+        }
+        screen.line("Others can come to it; they have to log in. Ctrl+C stops it.");
+        if (!at.isSecure()) {
+            screen.wrapped(
+                    "",
+                    "Passwords and records go over the network in the open, and without TLS browsers"
+                            + " do not keep the pages on the device. Next: put a reverse proxy with"
+                            + " TLS before it, and name its address with --public-url https://...");
+        }
     }
 
     private void openLog() {

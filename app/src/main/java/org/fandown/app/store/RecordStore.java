@@ -45,8 +45,25 @@ public final class RecordStore {
      * @param limit how many at most, 1 to {@value #MOST}
      */
     public List<RecordHead> find(List<String> kinds, List<String> words, int limit) {
+        return find(Optional.empty(), kinds, words, limit);
+    }
+
+    /**
+     * The newest records that fit and came from one account.
+     *
+     * @param sender the account's name
+     * @param kinds as of {@link #find}, and so are the others
+     */
+    public List<RecordHead> findOf(
+            String sender, List<String> kinds, List<String> words, int limit) {
+        return find(Optional.of(sender), kinds, words, limit);
+    }
+
+    private List<RecordHead> find(
+            Optional<String> sender, List<String> kinds, List<String> words, int limit) {
         StringBuilder sql = new StringBuilder("select " + RecordRows.HEAD + RecordRows.FROM);
         sql.append("where ").append(kinds.isEmpty() ? "1 = 1" : "kind in (<kinds>)");
+        sql.append(sender.isEmpty() ? "" : " and sender = :sender");
         for (int i = 0; i < words.size(); i++) {
             sql.append(" and found_by like :word").append(i).append(" escape '!'");
         }
@@ -57,6 +74,7 @@ public final class RecordStore {
                     if (!kinds.isEmpty()) {
                         query.bindList("kinds", kinds);
                     }
+                    sender.ifPresent(name -> query.bind("sender", name));
                     for (int i = 0; i < words.size(); i++) {
                         query.bind("word" + i, "%" + plain(words.get(i)) + "%");
                     }

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.SQLException;
+import java.time.InstantSource;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.FlywayException;
 import org.jdbi.v3.core.Jdbi;
@@ -106,6 +107,18 @@ public final class Store implements AutoCloseable {
     /** The records in it. */
     public RecordStore records() {
         return records;
+    }
+
+    /**
+     * The people in it.
+     *
+     * @param clock what tells them the time
+     */
+    public People people(InstantSource clock) {
+        return new People(
+                new AccountStore(jdbi, database, clock),
+                new SessionStore(jdbi, clock),
+                new AuditTrail(jdbi, clock));
     }
 
     /**

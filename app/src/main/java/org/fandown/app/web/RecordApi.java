@@ -16,6 +16,7 @@ import org.fandown.app.keys.SiteKey;
 import org.fandown.app.paper.RecordReport;
 import org.fandown.app.paper.ReportContent;
 import org.fandown.app.paper.ReportPdf;
+import org.fandown.app.store.AuditTrail;
 import org.fandown.app.store.Kept;
 import org.fandown.app.store.KeptRecord;
 import org.fandown.app.store.RecordHead;
@@ -32,11 +33,13 @@ final class RecordApi {
     private static final int USUAL = 100;
 
     private final RecordStore store;
+    private final AuditTrail audit;
     private final RulePacks packs;
     private final Supplier<SiteKey> key;
 
-    RecordApi(RecordStore store, RulePacks packs, Supplier<SiteKey> key) {
+    RecordApi(RecordStore store, AuditTrail audit, RulePacks packs, Supplier<SiteKey> key) {
         this.store = store;
+        this.audit = audit;
         this.packs = packs;
         this.key = key;
     }
@@ -52,21 +55,33 @@ final class RecordApi {
     /** Keeps each record on its own; one that is refused does not keep back the others. */
     private void keep(Context ctx) {
         Tree.ListBuilder answers = Tree.list();
+        Caller caller = Caller.of(ctx);
+        Notes notes = new Notes(caller);
         try {
-            Fields body = Fields.of(DocumentText.of("records.json", ctx.bodyAsBytes()));
+            byte[] bytes = Bodies.bytes(ctx, Bodies.MOST);
+            Fields body = Fields.of(DocumentText.of("records.json", bytes));
             List<Node> sent = body.list("records");
             body.end();
-            sent.forEach(node -> answers.add(keep(node)));
+            sent.forEach(node -> answers.add(keep(node, caller, notes)));
         } catch (DocumentException e) {
             throw new BadRequestResponse(String.valueOf(e.getMessage()));
+        }
+        if (!caller.alone()) {
+            notes.keepIn(audit);
         }
         json(ctx, Tree.map().put("records", answers).build());
     }
 
-    private Tree.MapBuilder keep(Node node) {
+    private Tree.MapBuilder keep(Node node, Caller caller, Notes notes) {
         try {
             SentRecord record = SentRecord.read(node, packs);
-            Kept kept = store.keep(record.from(""));
+            RecordHead head = record.head();
+            if (!RecordRights.mayKeep(caller, head.kind())) {
+                notes.add("record-keep", head.id(), "not allowed");
+                return Tree.map().put("id", head.id()).put("kept", "not-allowed");
+            }
+            Kept kept = store.keep(record.from(caller.name()));
+            notes.add("record-keep", head.id(), Names.kebab(kept));
             return Tree.map().put("id", record.head().id()).put("kept", Names.kebab(kept));
         } catch (DocumentException e) {
             return Tree.map().put("kept", "refused").put("reason", String.valueOf(e.getMessage()));
@@ -77,8 +92,16 @@ final class RecordApi {
         String words = Optional.ofNullable(ctx.queryParam("words")).orElse("").strip();
         List<String> each = words.isEmpty() ? List.of() : List.of(words.split("\\s+"));
         Tree.ListBuilder list = Tree.list();
-        store.find(ctx.queryParams("kind"), each, USUAL).forEach(head -> list.add(map(head)));
-        json(ctx, Tree.map().put("count", store.count()).put("records", list).build());
+        Caller caller = Caller.of(ctx);
+        List<String> kinds = ctx.queryParams("kind");
+        boolean own = RecordRights.onlyOwn(caller);
+        List<RecordHead> found =
+                own
+                        ? store.findOf(caller.name(), RecordRights.ownKinds(kinds), each, USUAL)
+                        : store.find(kinds, each, USUAL);
+        found.forEach(head -> list.add(map(head)));
+        long count = own ? found.size() : store.count();
+        json(ctx, Tree.map().put("count", count).put("records", list).build());
     }
 
     private static Tree.MapBuilder map(RecordHead head) {
@@ -129,6 +152,7 @@ final class RecordApi {
 
     private KeptRecord record(Context ctx) {
         return store.byId(ctx.pathParam("id"))
+                .filter(kept -> RecordRights.mayRead(Caller.of(ctx), kept))
                 .orElseThrow(() -> new NotFoundResponse("There is no such record."));
     }
 

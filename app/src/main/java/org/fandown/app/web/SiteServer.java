@@ -3,13 +3,17 @@ package org.fandown.app.web;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
-import io.javalin.http.ForbiddenResponse;
 import io.javalin.http.Header;
 import io.javalin.http.HttpStatus;
 import java.io.IOException;
 import java.io.InputStream;
+import java.net.URI;
 import java.time.Duration;
+import java.time.InstantSource;
+import java.util.HashSet;
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.locks.LockSupport;
@@ -18,16 +22,15 @@ import org.eclipse.jetty.server.Connector;
 import org.eclipse.jetty.server.NetworkConnector;
 import org.fandown.app.files.RulePacks;
 import org.fandown.app.keys.SiteKey;
+import org.fandown.app.store.People;
 import org.fandown.app.store.RecordStore;
+import org.fandown.app.store.Store;
 import org.fandown.app.store.StoreState;
 import org.fandown.document.Json;
 import org.fandown.document.Tree;
 
 /** The running web server. */
 public final class SiteServer implements AutoCloseable {
-    /** The one address it listens on. */
-    public static final String HOST = "127.0.0.1";
-
     private static final String OWN = "default-src 'self'; ";
     private static final String CLOSED =
             "base-uri 'none'; form-action 'none'; frame-ancestors 'none'; object-src 'none'";
@@ -39,9 +42,6 @@ public final class SiteServer implements AutoCloseable {
     /** The runtime of the core makes its functions from texts, which only the worker may. */
     private static final String WORKER = OWN + "script-src 'self' 'unsafe-eval'; " + CLOSED;
 
-    /** The most a device sends at once, with photos: 32 MiB. */
-    private static final long MOST_BYTES = 32L * 1024 * 1024;
-
     private static final String WORKER_PATH = "/js/worker.js";
 
     /** How long requests in work may take when the server stops. */
@@ -50,37 +50,48 @@ public final class SiteServer implements AutoCloseable {
     private static final Duration LOOK_AGAIN = Duration.ofMillis(20);
 
     private static final String LENGTH = "length";
+    private static final String ROOT = "/";
+    private static final InstantSource CLOCK = InstantSource.system();
 
     private final SiteFiles files;
+    private final Listening at;
     private final RecordStore store;
+    private final People people;
     private final RecordApi records;
     private final AtomicBoolean stopped = new AtomicBoolean();
     private final AtomicInteger inWork = new AtomicInteger();
     private final Javalin server;
 
-    private SiteServer(RulePacks packs, RecordStore store, Supplier<SiteKey> key) {
+    private SiteServer(Listening at, RulePacks packs, Store store, Supplier<SiteKey> key) {
         files = SiteFiles.with(packs);
-        this.store = store;
-        records = new RecordApi(store, packs, key);
+        this.at = at;
+        this.store = store.records();
+        people = store.people(CLOCK);
+        records = new RecordApi(this.store, people.audit(), packs, key);
         server = Javalin.create(this::configure);
     }
 
     /**
      * Starts a server.
      *
-     * @param port the port, 0 for any that is free
+     * @param at where it listens
      * @param packs the rule packs it shows
-     * @param store where records are kept
+     * @param store where records and people are kept
      * @param key by what reports are signed; asked for when the first one is printed
      * @throws PortTakenException if the port is in use
+     * @throws OpenSiteException if others could come to it and there is no account of a site
+     *     manager
      */
     public static SiteServer start(
-            int port, RulePacks packs, RecordStore store, Supplier<SiteKey> key) {
-        SiteServer made = new SiteServer(packs, store, key);
+            Listening at, RulePacks packs, Store store, Supplier<SiteKey> key) {
+        SiteServer made = new SiteServer(at, packs, store, key);
+        if (at.isBeyondThisMachine() && !made.people.accounts().any()) {
+            throw new OpenSiteException(at);
+        }
         try {
-            made.server.start(HOST, port);
+            made.server.start(at.address().getHostAddress(), at.port());
         } catch (RuntimeException e) {
-            throw new PortTakenException(port, e);
+            throw new PortTakenException(at.port(), e);
         }
         EventLog.event("started", "port", made.server.port());
         return made;
@@ -88,7 +99,26 @@ public final class SiteServer implements AutoCloseable {
 
     /** The address to open. */
     public String address() {
-        return "http://" + HOST + ":" + server.port() + "/";
+        return at.publicUrl().map(URI::toString).orElseGet(this::ownAddress) + "/";
+    }
+
+    /** The port it listens on. */
+    public int port() {
+        return server.port();
+    }
+
+    private String ownAddress() {
+        String host = at.address().getHostAddress();
+        boolean six = host.contains(":");
+        return "http://" + (six ? "[" + host + "]" : host) + ":" + server.port();
+    }
+
+    /** The requests it answers, each by its method and the pattern of its path. */
+    List<String> routes() {
+        return server.unsafe.internalRouter.allHttpHandlers().stream()
+                .filter(found -> found.endpoint.method.isHttpMethod())
+                .map(found -> found.endpoint.method.name() + " " + found.endpoint.path)
+                .toList();
     }
 
     /** Lets requests in work end, and stops. */
@@ -121,15 +151,25 @@ public final class SiteServer implements AutoCloseable {
         config.startup.startupWatcherEnabled = false;
         config.routes.before(ctx -> inWork.incrementAndGet());
         config.routes.before(SiteServer::protect);
-        config.routes.before("/api/*", SiteServer::requireOwnPage);
+        new Guard(access(), at, people, CLOCK).addTo(config.routes);
         config.routes.get("/api/health", this::health);
-        config.http.maxRequestSize = MOST_BYTES;
+        config.http.maxRequestSize = (long) Bodies.MOST;
         config.routes.after(SiteServer::measure);
         config.requestLogger.http(this::note);
         records.addTo(config.routes);
         VehicleApi.addTo(config.routes);
-        config.routes.get("/", ctx -> send("/index.html", ctx));
+        new LogInApi(people, new SessionCookie(at.isSecure()), CLOCK).addTo(config.routes);
+        new AccountApi(people).addTo(config.routes);
+        new AuditApi(people.audit()).addTo(config.routes);
+        config.routes.get(ROOT, ctx -> send("/index.html", ctx));
         files.all().keySet().forEach(path -> config.routes.get(path, ctx -> send(path, ctx)));
+    }
+
+    /** Who may ask for what of this server. */
+    Access access() {
+        Set<String> open = new HashSet<>(files.all().keySet());
+        open.add(ROOT);
+        return new Access(open);
     }
 
     /** Notes how long the answer is while it is still there. */
@@ -156,16 +196,6 @@ public final class SiteServer implements AutoCloseable {
         ctx.header("Cross-Origin-Resource-Policy", "same-origin");
         boolean worker = ctx.path().equals(WORKER_PATH);
         ctx.header("Content-Security-Policy", worker ? WORKER : PAGE);
-    }
-
-    /** Another page that is open in the same browser can neither write here nor use our name. */
-    private static void requireOwnPage(Context ctx) {
-        String host = Optional.ofNullable(ctx.header(Header.HOST)).orElse("");
-        String origin = ctx.header(Header.ORIGIN);
-        boolean local = host.startsWith(HOST + ":") || host.startsWith("localhost:");
-        if (!local || (origin != null && !origin.equals("http://" + host))) {
-            throw new ForbiddenResponse("Only pages of this server may ask.");
-        }
     }
 
     private void health(Context ctx) {

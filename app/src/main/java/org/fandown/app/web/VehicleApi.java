@@ -26,7 +26,8 @@ final class VehicleApi {
     private static void read(Context ctx) {
         String name = Optional.ofNullable(ctx.queryParam("name")).orElse("");
         try {
-            Vehicle vehicle = VehicleReader.read(DocumentText.of(name, ctx.bodyAsBytes()));
+            Vehicle vehicle =
+                    VehicleReader.read(DocumentText.of(name, Bodies.bytes(ctx, Bodies.MOST)));
             ctx.contentType("application/json");
             ctx.result(
                     Json.writeCompact(

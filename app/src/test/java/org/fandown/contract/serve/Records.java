@@ -8,14 +8,14 @@ import org.fandown.document.Node;
 import org.fandown.document.Tree;
 
 /** Records as devices send them. */
-final class Records {
+public final class Records {
     private static final Path EXAMPLES = Path.of("..", "examples");
     private static final Node INSPECTION = inspection();
 
     private Records() {}
 
     /** One record, on one line. */
-    static String record(String id) {
+    public static String record(String id) {
         return Json.writeCompact(
                 Tree.map()
                         .put("format", "fandown-record/1")
@@ -27,7 +27,7 @@ final class Records {
     }
 
     /** What is sent to have records kept. */
-    static String body(String... records) {
+    public static String body(String... records) {
         return "{\"records\":[" + String.join(",", records) + "]}";
     }
 

@@ -6,8 +6,11 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import org.fandown.app.files.DocumentFiles;
 import org.fandown.app.files.RulePacks;
+import org.fandown.app.store.Role;
 import org.fandown.browser.RunningSite;
 import org.fandown.check.PlaceCode;
+import org.fandown.contract.people.PeopleSite;
+import org.fandown.contract.people.Person;
 import org.fandown.document.Json;
 import org.fandown.document.Node;
 import org.fandown.document.Tree;
@@ -90,6 +93,27 @@ class PracticeRecordContractTest {
                     .contains(ID)
                     .contains("\"kind\":\"practice\"")
                     .contains("not passed");
+        }
+    }
+
+    @Test
+    void learner_has_exercises_kept_and_reads_only_their_own() throws Exception {
+        try (PeopleSite site = PeopleSite.in(folder.resolve("own"))) {
+            Person learner = site.as(Role.LEARNER);
+            assertThat(learner.post("api/records", sent(run, marks)).body()).contains("\"new\"");
+            assertThat(learner.get("api/records/" + ID).statusCode()).isEqualTo(200);
+            assertThat(learner.get("api/records").body()).contains(ID).contains("\"count\":1");
+            assertThat(learner.get("api/records?kind=practice").body()).contains(ID);
+            assertThat(learner.get("api/records?kind=inspection").body()).doesNotContain(ID);
+        }
+        try (PeopleSite site = PeopleSite.in(folder.resolve("other"))) {
+            Person learner = site.as(Role.LEARNER);
+            Person instructor = site.as(Role.INSTRUCTOR);
+            instructor.post("api/records", sent(run, marks));
+            assertThat(instructor.get("api/records/" + ID).statusCode()).isEqualTo(200);
+            assertThat(learner.get("api/records/" + ID).statusCode()).isEqualTo(404);
+            assertThat(learner.get("api/records/" + ID + "/seal").statusCode()).isEqualTo(404);
+            assertThat(learner.get("api/records").body()).doesNotContain(ID);
         }
     }
 

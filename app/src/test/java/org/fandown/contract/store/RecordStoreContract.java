@@ -80,6 +80,10 @@ abstract class RecordStoreContract {
         assertThat(ids(store, "' or 1=1 --")).isEmpty();
         assertThat(store.find(List.of("inspection"), List.of("ines"), 10)).hasSize(1);
         assertThat(store.find(List.of("practice", "other"), List.of(), 10)).isEmpty();
+        assertThat(store.findOf("ines", List.of("inspection"), List.of("xyd"), 10)).hasSize(2);
+        assertThat(store.findOf("ines", List.of("practice"), List.of(), 10)).isEmpty();
+        assertThat(store.findOf("omar", List.of(), List.of(), 10)).isEmpty();
+        assertThat(store.findOf("", List.of(), List.of(), 10)).isEmpty();
     }
 
     private static List<String> ids(RecordStore store, String... words) {
