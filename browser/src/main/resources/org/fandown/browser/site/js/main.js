@@ -2,8 +2,9 @@
 /** Begins the page: head, foot, and the page that the address names. */
 import { html, render } from '/lib/lit-html/lit-html.js';
 import { keepSyncing } from './sync.js';
+import { known, logOut, mayManage, mustLogIn, onPeople, whoIsHere } from './people.js';
 
-/** @type {{path: string, title: string, load: () => Promise<any>}[]} */
+/** @type {{path: string, title: string, aside?: boolean, load: () => Promise<any>}[]} */
 const PAGES = [
   { path: '', title: 'Start', load: () => import('./pages/start.js') },
   { path: 'practice', title: 'Practice', load: () => import('./pages/practice.js') },
@@ -11,6 +12,9 @@ const PAGES = [
   { path: 'rules', title: 'Rules', load: () => import('./pages/rules.js') },
   { path: 'vehicles', title: 'Vehicles', load: () => import('./pages/vehicles.js') },
   { path: 'records', title: 'Records', load: () => import('./pages/records.js') },
+  { path: 'log-in', title: 'Log in', aside: true, load: () => import('./pages/log-in.js') },
+  { path: 'accounts', title: 'Accounts', aside: true, load: () => import('./pages/accounts.js') },
+  { path: 'audit', title: 'Audit trail', aside: true, load: () => import('./pages/audit.js') },
 ];
 
 const head = /** @type {HTMLElement} */ (document.getElementById('head'));
@@ -33,9 +37,27 @@ function drawHead(now) {
     html`<a href=${'#/' + p.path} aria-current=${p === now ? 'page' : 'false'}>${p.title}</a>`;
   render(
     html`<a class="name" href="#/"><img src="/icon.svg" alt="" width="32" height="32" />Fandown</a>
-      <nav aria-label="Pages">${PAGES.slice(1).map(link)}</nav>`,
+      <nav aria-label="Pages">${PAGES.slice(1).filter((p) => !p.aside).map(link)}</nav>
+      ${who()}`,
     head,
   );
+}
+
+/** Who is logged in; nothing where nobody has to. */
+function who() {
+  const name = known()?.name;
+  if (!known()?.accounts) return '';
+  return html`<nav class="who" aria-label="People">
+    ${name && mayManage() ? html`<a href="#/accounts">Accounts</a>` : ''}
+    <a href="#/log-in">${name ?? 'Log in'}</a>
+    ${name ? html`<button class="small" @click=${leaveSite}>Log out</button>` : ''}
+    ${mustLogIn() ? html`<span>Nothing is sent or fetched before that.</span>` : ''}</nav>`;
+}
+
+function leaveSite() {
+  logOut()
+    .then(() => (location.hash = '#/log-in'))
+    .catch((e) => alert(e.message));
 }
 
 async function show() {
@@ -81,4 +103,6 @@ render(
 addEventListener('hashchange', () => show().then(() => work.focus({ preventScroll: true })));
 show();
 keepSyncing();
+onPeople(() => drawHead(route().page));
+whoIsHere();
 if ('serviceWorker' in navigator) navigator.serviceWorker.register('/sw.js', { type: 'classic' });

@@ -1,6 +1,7 @@
 // @ts-check
 /** Sends finished records to the server until each is kept there. Sending twice does no harm. */
 import { PRACTICE, all, onOthers, put } from './kept.js';
+import { onPeople, send as sendTo } from './people.js';
 
 /** Characters sent at once; the server takes 32 MiB. */
 const AT_ONCE = 8_000_000;
@@ -50,15 +51,16 @@ async function sendAll() {
 
 /** @param {any[]} records */
 async function send(records) {
-  const answer = await fetch('/api/records', {
-    method: 'POST',
-    headers: { 'Content-Type': 'application/json' },
-    body: JSON.stringify({ records: records.map((r) => r.record) }),
-  });
+  const answer = await sendTo('/api/records', JSON.stringify({ records: records.map((r) => r.record) }));
   if (!answer.ok) throw new Error('refused');
   const told = (await answer.json()).records;
   for (let i = 0; i < records.length; i++) {
     const kept = told[i].kept;
+    if (kept === 'not-allowed') {
+      // It stays here until somebody logs in whose role may send it.
+      await put('records', { ...records[i], reason: 'The account that is logged in may not send it.' });
+      continue;
+    }
     const state = kept === 'new' || kept === 'before' ? 'there' : 'refused';
     await put('records', { ...records[i], state, reason: told[i].reason ?? (kept === 'conflict' ? 'Another record with this id is kept there.' : '') });
   }
@@ -68,6 +70,7 @@ async function send(records) {
 /** Tries now, whenever the network comes back, and every so often. */
 export function keepSyncing() {
   onOthers('records', () => listeners.forEach((listener) => listener()));
+  onPeople(() => listeners.forEach((listener) => listener()));
   sync();
   addEventListener('online', sync);
   setInterval(sync, AGAIN);

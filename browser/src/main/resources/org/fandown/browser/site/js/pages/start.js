@@ -20,7 +20,8 @@ export function show(place) {
           ([path, title, text]) =>
             html`<li class="sheet"><h2>${title}</h2><p>${text}</p><a class="button main" href=${'#/' + path}>${title}</a></li>`,
         )}
-      </ul>`,
+      </ul>
+      <p><a href="#/accounts">Accounts</a>: who may log in, once others than you use this site.</p>`,
     place,
   );
 }

@@ -3,6 +3,7 @@
 import { html, render } from '/lib/lit-html/lit-html.js';
 import { ask } from '../engine.js';
 import { all, onOthers, put, remove } from '../kept.js';
+import { send } from '../people.js';
 import { empty, form, vehicleOf } from '../vehicles/form.js';
 
 /** @param {unknown} e */
@@ -13,7 +14,7 @@ async function read(file) {
   const text = await file.text();
   let answer;
   try {
-    answer = await fetch('/api/vehicle-file?name=' + encodeURIComponent(file.name), { method: 'POST', headers: { 'Content-Type': 'text/plain' }, body: text });
+    answer = await send('/api/vehicle-file?name=' + encodeURIComponent(file.name), text, 'text/plain');
   } catch {
     if (!/\.json$/i.test(file.name)) throw new Error(file.name + ': YAML is read by the server, which is not there now. Next: try again when it is back, take the file as JSON, or use the form below.');
     await ask('parts', text);

@@ -2,6 +2,7 @@
 /** The list of records: of vehicles or, apart from them, of exercises; found by any word. */
 import { html, render } from '/lib/lit-html/lit-html.js';
 import { PRACTICE, all } from '../kept.js';
+import { mustLogIn, whoIsHere } from '../people.js';
 import { onSync } from '../sync.js';
 import { stateWords, when } from './sent.js';
 
@@ -16,6 +17,7 @@ const rowOf = (r) => ({ id: r.id, kind: r.record.kind, made: r.made, place: r.pl
 /** @param {string} kind @param {string} words */
 async function fromServer(kind, words) {
   const answer = await fetch('/api/records?kind=' + kind + '&words=' + encodeURIComponent(words));
+  if (answer.status === 401) await whoIsHere();
   if (!answer.ok) throw new Error('The server does not answer (' + answer.status + ').');
   return (await answer.json()).records.map((/** @type {any} */ r) => ({ ...r, state: 'there' }));
 }
@@ -59,7 +61,8 @@ export async function list(place, practice) {
         ${practice ? html`<p>Exercises on simulated vehicles. None is an inspection of a real one.</p>` : ''}
         <label>Find by ${practice ? 'exercise, vehicle, place or marks' : 'plate, name, vehicle, place or verdict'}
           <input type="search" .value=${state.words} @input=${(/** @type {any} */ e) => { state.words = e.target.value; find(); }} /></label>
-        ${state.server ? '' : html`<p class="doubt">The server is not there. These are the records of this device; what is not sent yet is sent when it is back.</p>`}
+        ${state.server || !mustLogIn() ? '' : html`<p class="doubt">Nobody is logged in. These are the records of this device; nothing of them is lost, and what is not sent yet is sent once you <a href="#/log-in">log in</a>.</p>`}
+        ${state.server || mustLogIn() ? '' : html`<p class="doubt">The server is not there. These are the records of this device; what is not sent yet is sent when it is back.</p>`}
         <ul class="cards" aria-live="polite">${state.rows.map(card)}</ul>
         ${state.rows.length ? '' : html`<p>Nothing found.</p>`}`,
       place,
