@@ -31,13 +31,13 @@ public record EarlierDefect(
     public static final String KEY = "earlier-defects";
 
     /**
-     * Reads the list of an inspection.
+     * Reads the list of an inspection or of a judgement; none if it has no such key.
      *
      * @throws DocumentException if one is none
      */
-    static List<EarlierDefect> list(Fields inspection) {
+    public static List<EarlierDefect> list(Fields fields) {
         List<EarlierDefect> list = new ArrayList<>();
-        for (Node node : inspection.optionalList(KEY)) {
+        for (Node node : fields.optionalList(KEY)) {
             list.add(read(Fields.of(node)));
         }
         return list;

@@ -1,11 +1,12 @@
 package org.fandown.record;
 
 import java.time.LocalDate;
-import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.TreeMap;
 import org.fandown.check.Severity;
 import org.fandown.document.Fields;
@@ -18,19 +19,41 @@ import org.fandown.document.Node;
 public final class DefectLedger {
     private static final String NOT_STATED = "not-stated";
 
-    private final List<Telling> tellings = new ArrayList<>();
-    private final Map<String, String> correctedBy = new TreeMap<>();
+    private final Map<String, Told> reports = new LinkedHashMap<>();
+    private final Map<String, Told> open = new LinkedHashMap<>();
 
-    /** What one record tells. */
-    private sealed interface Telling {
-        String id();
+    /** Which report a settlement or a review is about, by the id of its record. */
+    private final Map<String, String> about = new TreeMap<>();
+
+    /** A report, and what was said of it since. */
+    private static final class Told {
+        private final List<DefectStory> defects;
+        private final Map<String, List<DefectStory.Event>> events = new LinkedHashMap<>();
+
+        private Told(List<DefectStory> defects) {
+            this.defects = defects;
+        }
+
+        private List<DefectStory> stories() {
+            return defects.stream().map(this::story).toList();
+        }
+
+        private DefectStory story(DefectStory defect) {
+            List<DefectStory.Event> own = new ArrayList<>();
+            for (List<DefectStory.Event> each : events.values()) {
+                for (DefectStory.Event event : each) {
+                    if (event.defect() == 0 || event.defect() == defect.number()) {
+                        own.add(event);
+                    }
+                }
+            }
+            return defect.with(own);
+        }
+
+        private List<DefectStory> open() {
+            return stories().stream().filter(story -> story.state().isOpen()).toList();
+        }
     }
-
-    private record Told(String id, List<DefectStory> defects) implements Telling {}
-
-    private record Settled(String id, String made, Settlement settlement) implements Telling {}
-
-    private record Reviewed(String id, String made, Review review) implements Telling {}
 
     /**
      * Tells of a report.
@@ -40,19 +63,19 @@ public final class DefectLedger {
      */
     public void reported(String id, Node judgement) {
         Fields fields = Fields.of(judgement);
-        LocalDate day = OffsetDateTime.parse(fields.text("moment")).toLocalDate();
+        LocalDate day = fields.moment("moment").toLocalDate();
         List<DefectStory> defects = new ArrayList<>();
         for (Node node : fields.list("defects")) {
             defects.add(defect(id, defects.size() + 1, day, Fields.of(node)));
         }
-        tellings.add(new Told(id, defects));
+        reports.put(id, new Told(defects));
+        look(id);
     }
 
     private static DefectStory defect(String id, int number, LocalDate day, Fields fields) {
         String at = fields.optionalText("wheel").map(wheel -> wheel + ": ").orElse("");
         String severity = fields.text("severity");
-        boolean ruled = fields.has("rule");
-        String what = ruled ? "" : fields.text("component").replace('-', ' ') + ": ";
+        String what = fields.has("rule") ? "" : fields.text("component").replace('-', ' ') + ": ";
         return new DefectStory(
                 id,
                 number,
@@ -65,82 +88,75 @@ public final class DefectLedger {
                 List.of());
     }
 
-    /** Tells of what was done about defects. */
+    /** Tells of what was done about defects of a report; one that was not told of is passed by. */
     public void settled(String id, String made, Settlement settlement) {
-        tellings.add(new Settled(id, made, settlement));
+        String by = settlement.by() + settlement.firm().map(name -> ", " + name).orElse("");
+        List<DefectStory.Event> events = new ArrayList<>();
+        for (Settlement.Item item : settlement.items()) {
+            events.add(
+                    new DefectStory.Event(
+                            id, item.number(), made, by, Optional.of(item.outcome()), item.work()));
+        }
+        tell(id, settlement.report(), events);
     }
 
-    /** Tells of a review. */
+    /** Tells of a review of a report; one that was not told of is passed by. */
     public void reviewed(String id, String made, Review review) {
-        tellings.add(new Reviewed(id, made, review));
+        tell(
+                id,
+                review.report(),
+                List.of(new DefectStory.Event(id, 0, made, review.by(), Optional.empty(), "")));
     }
 
-    /** Tells that a record takes the place of an older one, which counts no longer. */
-    public void corrected(String old, String by) {
-        correctedBy.put(old, by);
+    private void tell(String id, String report, List<DefectStory.Event> events) {
+        Told told = reports.get(report);
+        if (told != null) {
+            told.events.put(id, events);
+            about.put(id, report);
+            look(report);
+        }
+    }
+
+    /** Tells that another record takes the place of this one, which counts no longer. */
+    public void corrected(String old) {
+        String report = about.getOrDefault(old, "");
+        Told told = reports.get(report);
+        if (told != null) {
+            told.events.remove(old);
+            look(report);
+        }
+        reports.remove(old);
+        open.remove(old);
+    }
+
+    private void look(String report) {
+        Told told = reports.get(report);
+        if (told == null || told.open().isEmpty()) {
+            open.remove(report);
+        } else {
+            open.put(report, told);
+        }
+    }
+
+    /** How many defects a report has, empty if it was not told of, or counts no longer. */
+    public OptionalInt defects(String report) {
+        Told told = reports.get(report);
+        return told == null ? OptionalInt.empty() : OptionalInt.of(told.defects.size());
+    }
+
+    /** The defects of one report; none if it was not told of. */
+    public List<DefectStory> of(String report) {
+        Told told = reports.get(report);
+        return told == null ? List.of() : told.stories();
     }
 
     /** Every defect told of, oldest report first. */
     public List<DefectStory> stories() {
-        List<DefectStory> stories = new ArrayList<>();
-        for (Telling telling : tellings) {
-            if (!correctedBy.containsKey(telling.id()) && telling instanceof Told told) {
-                told.defects().forEach(defect -> stories.add(withEvents(defect)));
-            }
-        }
-        return stories;
+        return reports.values().stream().flatMap(told -> told.stories().stream()).toList();
     }
 
-    /** The defects that still stand in the way, oldest report first. */
+    /** The defects that still stand in the way, in the order in which they were opened. */
     public List<DefectStory> open() {
-        return stories().stream().filter(story -> story.state().isOpen()).toList();
-    }
-
-    private DefectStory withEvents(DefectStory defect) {
-        List<DefectStory.Event> events = new ArrayList<>();
-        for (Telling telling : tellings) {
-            if (!correctedBy.containsKey(telling.id())) {
-                event(defect, telling).ifPresent(events::add);
-            }
-        }
-        return new DefectStory(
-                defect.report(),
-                defect.number(),
-                defect.since(),
-                defect.text(),
-                defect.severity(),
-                defect.outOfService(),
-                events);
-    }
-
-    private static Optional<DefectStory.Event> event(DefectStory defect, Telling telling) {
-        if (telling instanceof Reviewed reviewed
-                && reviewed.review().report().equals(defect.report())) {
-            return Optional.of(
-                    new DefectStory.Event(
-                            reviewed.id(),
-                            reviewed.made(),
-                            reviewed.review().by(),
-                            Optional.empty(),
-                            ""));
-        }
-        if (telling instanceof Settled settled
-                && settled.settlement().report().equals(defect.report())) {
-            return settled.settlement().items().stream()
-                    .filter(item -> item.number() == defect.number())
-                    .findFirst()
-                    .map(item -> event(settled, item));
-        }
-        return Optional.empty();
-    }
-
-    private static DefectStory.Event event(Settled settled, Settlement.Item item) {
-        String firm = settled.settlement().firm().map(name -> ", " + name).orElse("");
-        return new DefectStory.Event(
-                settled.id(),
-                settled.made(),
-                settled.settlement().by() + firm,
-                Optional.of(item.outcome()),
-                item.work());
+        return open.values().stream().flatMap(told -> told.open().stream()).toList();
     }
 }

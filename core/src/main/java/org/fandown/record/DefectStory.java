@@ -64,6 +64,7 @@ public record DefectStory(
      * Something that was done about it.
      *
      * @param record the id of the record that says so
+     * @param defect the number of the defect, 0 for the whole report
      * @param made when
      * @param by who
      * @param outcome what became of it, empty if it was reviewed
@@ -71,6 +72,7 @@ public record DefectStory(
      */
     public record Event(
             String record,
+            int defect,
             String made,
             String by,
             Optional<Settlement.Outcome> outcome,
@@ -79,6 +81,11 @@ public record DefectStory(
     /** Copies the list. */
     public DefectStory {
         events = List.copyOf(events);
+    }
+
+    /** The same with these events. */
+    DefectStory with(List<Event> all) {
+        return new DefectStory(report, number, since, text, severity, outOfService, all);
     }
 
     /** Where it stands now. */

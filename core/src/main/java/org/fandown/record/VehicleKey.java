@@ -43,7 +43,7 @@ public final class VehicleKey {
     }
 
     /** Letters and digits alone, in upper case, so that {@code fd-118} is {@code FD 118}. */
-    static String plain(String text) {
+    public static String plain(String text) {
         StringBuilder plain = new StringBuilder();
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);

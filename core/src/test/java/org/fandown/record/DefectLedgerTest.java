@@ -42,6 +42,9 @@ class DefectLedgerTest {
         assertThat(states())
                 .containsExactly(
                         State.REPAIRED, State.REPORTED, State.OUT_OF_SERVICE, State.NOT_NEEDED);
+        assertThat(ledger.of(REPORT).get(2).events()).isEmpty();
+        assertThat(ledger.defects(REPORT)).hasValue(4);
+        assertThat(ledger.defects("another")).isEmpty();
         assertThat(ledger.stories().get(0).events())
                 .extracting(DefectStory.Event::by)
                 .containsExactly("B. Hale, Yard shop");
@@ -61,9 +64,9 @@ class DefectLedgerTest {
     void what_a_correction_replaces_counts_no_longer() {
         ledger.reported(REPORT, report());
         ledger.settled("b2", "2026-11-30T10:00Z", settlement(REPORT, 1, "repaired"));
-        ledger.corrected("b2", "b9");
+        ledger.corrected("b2");
         assertThat(states().get(0)).isEqualTo(State.GROUNDED);
-        ledger.corrected(REPORT, "a9");
+        ledger.corrected(REPORT);
         assertThat(ledger.stories()).isEmpty();
     }
 

@@ -34,7 +34,7 @@ import picocli.CommandLine.Spec;
         name = "verify",
         mixinStandardHelpOptions = true,
         description = {
-            "Checks a report: who signed it and that nothing was changed since, that its pages say"
+            "Checks a report, or a package of records handed over: who signed it and that nothing was changed since, that its pages say"
                     + " what the record in it says, and its place in the chains of the site.",
             "The moment of the signature is what the site says of itself."
         },
@@ -52,7 +52,7 @@ final class VerifyCommand implements Callable<Integer> {
     @Mixin private KeyOptions keyOptions;
     @Mixin private StoreOptions storeOptions;
 
-    @Parameters(paramLabel = "REPORT.pdf", description = "the report")
+    @Parameters(paramLabel = "FILE", description = "the report, PDF, or a package handed over, ZIP")
     private Path file;
 
     @Option(
@@ -70,9 +70,15 @@ final class VerifyCommand implements Callable<Integer> {
     public Integer call() {
         CheckedReport report;
         try {
-            report = ReportCheck.of(read(), packOptions.packs(), known());
+            byte[] bytes = read();
+            report =
+                    PackageCheck.isPackage(bytes)
+                            ? PackageCheck.of(bytes, packOptions.packs(), known())
+                            : ReportCheck.of(bytes, packOptions.packs(), known());
         } catch (UnreadableReportException e) {
             throw bad(e.getMessage(), e);
+        } catch (IOException e) {
+            throw bad("The package " + file + " cannot be read: " + e.getMessage(), e);
         }
         CheckedReport whole = report.and(chain(report));
         if (json) {

@@ -7,6 +7,7 @@ import org.fandown.check.Check;
 import org.fandown.check.Component;
 import org.fandown.check.Severity;
 import org.fandown.check.Verdict;
+import org.fandown.evidence.EarlierDefect;
 import org.fandown.judgement.Defect;
 import org.fandown.judgement.Finding;
 import org.fandown.judgement.Judgement;
@@ -25,6 +26,34 @@ final class DefectsPart {
     }
 
     private void print(Tag parent) {
+        found(parent);
+        earlier(parent);
+    }
+
+    /** What earlier reports found and nobody settled. */
+    private void earlier(Tag parent) {
+        List<EarlierDefect> open = judgement.inspection().earlier();
+        if (!open.isEmpty()) {
+            parent.add("h2").text("Still open from earlier reports");
+            Tag table = parent.add("table", "defects").columns(List.of(17, 83));
+            open.forEach(defect -> earlier(table.add("tr"), defect));
+        }
+    }
+
+    private static void earlier(Tag row, EarlierDefect defect) {
+        boolean major = defect.severity().equals(Optional.of(Severity.MAJOR));
+        row.add("td")
+                .add("span", major ? "severity major" : "severity")
+                .text(defect.severity().map(s -> major ? "MAJOR" : "minor").orElse("not rated"));
+        Tag text = row.add("td");
+        text.add("span", "strong").text(Clean.entry(defect.text()));
+        text.text(", since " + defect.since());
+        if (defect.outOfService()) {
+            text.add("span", "flag").text(" out of service");
+        }
+    }
+
+    private void found(Tag parent) {
         parent.add("h2").text("Defects");
         if (judgement.defects().isEmpty()) {
             parent.add("div", "strong").text("No defects were found.");

@@ -5,7 +5,7 @@ import org.fandown.app.files.RulePacks;
 import org.fandown.braking.BrakingEstimate;
 import org.fandown.check.PlaceCode;
 import org.fandown.document.Json;
-import org.fandown.document.Node;
+import org.fandown.document.MapNode;
 import org.fandown.evidence.Inspection;
 import org.fandown.judgement.Judge;
 import org.fandown.judgement.Judgement;
@@ -21,7 +21,7 @@ import org.fandown.rulebook.RulesInForce;
  * @param summary what the strokes mean for stopping, empty if none were measured
  * @param document both, for programs
  */
-public record Judged(Judgement judgement, Optional<BrakingSummary> summary, Node document) {
+public record Judged(Judgement judgement, Optional<BrakingSummary> summary, MapNode document) {
     /**
      * The place whose law limits stops from 20 mph: the yardstick for the estimate, wherever the
      * vehicle is.

@@ -11,6 +11,7 @@ import org.fandown.document.DocumentException;
 import org.fandown.document.Fields;
 import org.fandown.document.Json;
 import org.fandown.document.Node;
+import org.fandown.evidence.EarlierDefect;
 import org.fandown.evidence.Inspection;
 import org.fandown.evidence.InspectionReader;
 import org.fandown.evidence.VehicleSource;
@@ -32,12 +33,25 @@ public final class RecordReport {
      * @throws DocumentException if it is no such record
      */
     public static Optional<ReportContent> of(Node record, RulePacks packs) {
-        return of(CanonicalJson.write(record), packs);
+        return of(record, List.of(), packs);
     }
 
-    static Optional<ReportContent> of(String canonical, RulePacks packs) {
+    /**
+     * The same where the site knew more than the record says.
+     *
+     * @param earlier what was still open from earlier reports when the record arrived; empty for
+     *     what the record says itself
+     */
+    public static Optional<ReportContent> of(
+            Node record, List<EarlierDefect> earlier, RulePacks packs) {
+        return of(CanonicalJson.write(record), earlier, packs);
+    }
+
+    static Optional<ReportContent> of(
+            String canonical, List<EarlierDefect> earlier, RulePacks packs) {
         Fields fields = Fields.of(Json.read("record.json", canonical));
-        return Judged.of(inspection(fields.node("inspection")), packs)
+        Inspection own = inspection(fields.node("inspection"));
+        return Judged.of(earlier.isEmpty() ? own : own.withEarlier(earlier), packs)
                 .map(
                         judged ->
                                 judged.content()

@@ -18,7 +18,9 @@ import org.fandown.app.files.RulePacks;
 import org.fandown.app.keys.Certificates;
 import org.fandown.app.keys.Checked;
 import org.fandown.document.DocumentException;
+import org.fandown.document.Fields;
 import org.fandown.document.Json;
+import org.fandown.evidence.EarlierDefect;
 import org.fandown.record.CanonicalJson;
 
 /**
@@ -65,7 +67,7 @@ public final class ReportCheck {
                 Optional.ofNullable(files.get(Finish.SEAL))
                         .map(bytes -> new String(bytes, StandardCharsets.UTF_8));
         if (record.isPresent()) {
-            page(document, record.get(), seal, field);
+            page(document, record.get(), files, seal, field);
         } else {
             lines.add(
                     CheckLine.notChecked(
@@ -167,12 +169,13 @@ public final class ReportCheck {
     private void page(
             PDDocument document,
             String record,
+            Map<String, byte[]> files,
             Optional<String> seal,
             Optional<SignatureField> field)
             throws IOException {
         Optional<ReportContent> content;
         try {
-            content = RecordReport.of(record, packs);
+            content = RecordReport.of(record, earlier(files), packs);
         } catch (DocumentException | IllegalArgumentException e) {
             lines.add(
                     CheckLine.notOk(
@@ -190,6 +193,15 @@ public final class ReportCheck {
             return;
         }
         compare(document, content.get().sealed(seal), field);
+    }
+
+    /**
+     * What the site knew to be open from earlier reports, as the judgement in the document says.
+     */
+    private static List<EarlierDefect> earlier(Map<String, byte[]> files) {
+        byte[] judgement = files.getOrDefault(Finish.ATTACHMENT, new byte[] {'{', '}'});
+        String text = new String(judgement, StandardCharsets.UTF_8);
+        return EarlierDefect.list(Fields.of(Json.read(Finish.ATTACHMENT, text)));
     }
 
     private void compare(PDDocument document, ReportContent content, Optional<SignatureField> field)

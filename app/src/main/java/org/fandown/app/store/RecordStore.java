@@ -2,6 +2,7 @@ package org.fandown.app.store;
 
 import java.util.List;
 import java.util.Optional;
+import org.fandown.record.Seal;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.JdbiException;
 
@@ -118,6 +119,79 @@ public final class RecordStore {
                                                 + "where chain = :chain order by number")
                                 .bind("chain", chain)
                                 .map((row, context) -> RecordRows.record(row))
+                                .list());
+    }
+
+    /** A record by its place in the order of arrival, empty if there is none. */
+    public Optional<KeptRecord> byNumber(long number) {
+        return one("number = :value", number);
+    }
+
+    /**
+     * The record whose seal's hash begins so, empty if there is none or not one alone.
+     *
+     * @param digits hexadecimal digits, letters in lower case
+     */
+    public Optional<KeptRecord> bySealHash(String digits) {
+        return one("hash like :value", digits + "%");
+    }
+
+    private Optional<KeptRecord> one(String condition, Object value) {
+        List<KeptRecord> found =
+                jdbi.withHandle(
+                        handle ->
+                                handle.createQuery(
+                                                "select "
+                                                        + RecordRows.ALL
+                                                        + RecordRows.FROM
+                                                        + "where "
+                                                        + condition
+                                                        + " limit 2")
+                                        .bind("value", value)
+                                        .map((row, context) -> RecordRows.record(row))
+                                        .list());
+        return found.size() == 1 ? Optional.of(found.get(0)) : Optional.empty();
+    }
+
+    /**
+     * The seals of a vehicle in the order of arrival.
+     *
+     * @param chain the key of its chain
+     */
+    public List<Seal> seals(String chain) {
+        return jdbi.withHandle(
+                handle ->
+                        handle.createQuery(
+                                        "select * from seal where chain = :chain order by number")
+                                .bind("chain", chain)
+                                .map((row, context) -> RecordRows.seal(row))
+                                .list());
+    }
+
+    /**
+     * What the records of a vehicle tell, in the order of their arrival.
+     *
+     * @param chain the key of its chain
+     * @param after only records with a higher number
+     */
+    public List<Telling> tellings(String chain, long after) {
+        return jdbi.withHandle(
+                handle ->
+                        handle.createQuery(
+                                        "select number, id, kind, made, statement"
+                                                + RecordRows.FROM
+                                                + "where chain = :chain and number > :after"
+                                                + " and kind <> 'practice' order by number")
+                                .bind("chain", chain)
+                                .bind("after", after)
+                                .map(
+                                        (row, context) ->
+                                                new Telling(
+                                                        row.getLong("number"),
+                                                        RecordRows.text(row, "id"),
+                                                        RecordRows.text(row, "kind"),
+                                                        RecordRows.text(row, "made"),
+                                                        RecordRows.text(row, "statement")))
                                 .list());
     }
 

@@ -13,6 +13,7 @@ import org.fandown.app.store.Role;
  */
 final class Access {
     private static final Set<Role> ALL = EnumSet.allOf(Role.class);
+    private static final Set<Role> READERS = EnumSet.complementOf(EnumSet.of(Role.LEARNER));
     private static final Set<Role> MANAGER = EnumSet.of(Role.SITE_MANAGER);
     private static final Entry ANYONE = new Entry(true, ALL);
 
@@ -30,6 +31,12 @@ final class Access {
                     Map.entry("GET /api/records/{id}", only(ALL)),
                     Map.entry("GET /api/records/{id}/report.pdf", only(ALL)),
                     Map.entry("GET /api/records/{id}/seal", only(ALL)),
+                    Map.entry("GET /api/records/{id}/defects", only(READERS)),
+                    Map.entry("GET /api/records/{id}/hand-over.zip", only(READERS)),
+                    Map.entry("GET /api/records/{id}/code.svg", only(READERS)),
+                    Map.entry("GET /api/defects", only(READERS)),
+                    // For whoever was shown the code, such as an officer at the roadside.
+                    Map.entry("GET /r/{code}", ANYONE),
                     Map.entry("GET /api/accounts", only(MANAGER)),
                     Map.entry("POST /api/accounts", only(MANAGER)),
                     Map.entry("POST /api/accounts/{number}/role", only(MANAGER)),

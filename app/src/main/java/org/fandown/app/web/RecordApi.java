@@ -36,12 +36,16 @@ final class RecordApi {
     private final AuditTrail audit;
     private final RulePacks packs;
     private final Supplier<SiteKey> key;
+    private final DefectDesk desk;
+    private final SentSettlement after;
 
     RecordApi(RecordStore store, AuditTrail audit, RulePacks packs, Supplier<SiteKey> key) {
         this.store = store;
         this.audit = audit;
         this.packs = packs;
         this.key = key;
+        this.desk = new DefectDesk(store);
+        this.after = new SentSettlement(store, desk);
     }
 
     void addTo(RoutesConfig routes) {
@@ -50,6 +54,8 @@ final class RecordApi {
         routes.get("/api/records/{id}", this::open);
         routes.get("/api/records/{id}/report.pdf", this::print);
         routes.get("/api/records/{id}/seal", this::seal);
+        new DefectApi(store, desk).addTo(routes);
+        new HandOverApi(store, this::report).addTo(routes);
     }
 
     /** Keeps each record on its own; one that is refused does not keep back the others. */
@@ -74,7 +80,7 @@ final class RecordApi {
 
     private Tree.MapBuilder keep(Node node, Caller caller, Notes notes) {
         try {
-            SentRecord record = SentRecord.read(node, packs);
+            SentRecord record = SentRecord.read(node, packs, after);
             RecordHead head = record.head();
             if (!RecordRights.mayKeep(caller, head.kind())) {
                 notes.add("record-keep", head.id(), "not allowed");
@@ -141,13 +147,21 @@ final class RecordApi {
                     "This is no inspection of a vehicle, and has no report. Next: open it under"
                             + " Records.");
         }
-        ReportContent content =
-                RecordReport.of(Json.read("record.json", record.content()), packs)
-                        .orElseThrow(() -> new NotFoundResponse("Its place has no rule pack now."))
-                        .sealed(record.seal().document());
         ctx.contentType("application/pdf");
         ctx.header("Content-Disposition", "inline; filename=\"report.pdf\"");
-        ctx.result(ReportPdf.signed(content, key.get(), OffsetDateTime.now(ZoneOffset.UTC)));
+        ctx.result(report(record));
+    }
+
+    /** The signed report of an inspection. */
+    private byte[] report(KeptRecord record) {
+        ReportContent content =
+                RecordReport.of(
+                                Json.read("record.json", record.content()),
+                                DefectDesk.earlier(record),
+                                packs)
+                        .orElseThrow(() -> new NotFoundResponse("Its place has no rule pack now."))
+                        .sealed(record.seal().document());
+        return ReportPdf.signed(content, key.get(), OffsetDateTime.now(ZoneOffset.UTC));
     }
 
     private KeptRecord record(Context ctx) {

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Pattern;
 import org.fandown.app.files.RulePacks;
 import org.fandown.app.paper.Judged;
@@ -25,8 +26,9 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * A record as a device sends it: {@code format}, {@code id}, {@code kind}, {@code made}, and an
- * inspection, with what was drawn and photographed, or an {@linkplain SentPractice exercise}. The
- * verdict is not taken from the device; it is judged here.
+ * inspection, with what was drawn and photographed, an {@linkplain SentPractice exercise}, or
+ * {@linkplain SentSettlement what follows} an inspection. The verdict is not taken from the device;
+ * it is judged here.
  *
  * @param head what it is found by
  * @param content the whole of it
@@ -44,7 +46,11 @@ record SentRecord(RecordHead head, Node content, @Nullable Node judgement, Strin
         /** The inspection of a real vehicle. */
         INSPECTION,
         /** An exercise on the practice truck. */
-        PRACTICE
+        PRACTICE,
+        /** What was done about defects of an inspection. */
+        REPAIR,
+        /** The next driver's review of an inspection. */
+        REVIEW
     }
 
     private static final List<Report.Entry> FOUND_BY =
@@ -61,7 +67,7 @@ record SentRecord(RecordHead head, Node content, @Nullable Node judgement, Strin
      *
      * @throws DocumentException if it is not such a record
      */
-    static SentRecord read(Node node, RulePacks packs) {
+    static SentRecord read(Node node, RulePacks packs, SentSettlement after) {
         Fields fields = Fields.of(node);
         fields.choice("format", Map.of(FORMAT, FORMAT));
         String id = fields.text("id");
@@ -72,9 +78,13 @@ record SentRecord(RecordHead head, Node content, @Nullable Node judgement, Strin
         Kind kind = fields.choice("kind", Kind.values());
         OffsetDateTime made = fields.moment("made");
         Summary summary =
-                kind == Kind.PRACTICE
-                        ? SentPractice.read(fields, made.toLocalDate(), packs)
-                        : ofInspection(fields, packs);
+                switch (kind) {
+                    case PRACTICE -> SentPractice.read(fields, made.toLocalDate(), packs);
+                    case INSPECTION -> ofInspection(fields, packs, after);
+                    case REPAIR -> after.settlement(fields);
+                    case REVIEW -> after.review(fields);
+                };
+        fields.optionalNode("signature");
         fields.end();
         RecordHead head =
                 new RecordHead(
@@ -89,8 +99,10 @@ record SentRecord(RecordHead head, Node content, @Nullable Node judgement, Strin
         return new SentRecord(head, node, summary.judgement(), summary.chain());
     }
 
-    private static Summary ofInspection(Fields fields, RulePacks packs) {
-        Inspection inspection = RecordReport.inspection(fields.node("inspection"));
+    private static Summary ofInspection(Fields fields, RulePacks packs, SentSettlement after) {
+        Optional<String> corrects = after.corrects(fields, Kind.INSPECTION);
+        Inspection inspection =
+                after.known(RecordReport.inspection(fields.node("inspection")), corrects);
         Judged judged =
                 Judged.of(inspection, packs)
                         .orElseThrow(
@@ -107,7 +119,7 @@ record SentRecord(RecordHead head, Node content, @Nullable Node judgement, Strin
                 inspection.vehicle().name(),
                 judged.judgement().verdict().title(),
                 words(inspection),
-                judged.document(),
+                SentSettlement.with(judged.document(), corrects),
                 VehicleKey.of(inspection));
     }
 

@@ -26,7 +26,8 @@ final class Libraries {
                     new Home("com.openhtmltopdf", "paper"),
                     new Home("org.apache.pdfbox", "paper"),
                     new Home("org.apache.fontbox", "paper"),
-                    new Home("org.apache.xmpbox", "paper"));
+                    new Home("org.apache.xmpbox", "paper"),
+                    new Home("com.google.zxing", "paper"));
 
     /** What everybody may use: the Java library, our own code, and the marks for null. */
     private static final List<String> COMMON =

@@ -10,6 +10,8 @@ import { list } from '../records/list.js';
 export async function show(place, rest) {
   if (!rest[0] || rest[0] === PRACTICE) return list(place, rest[0] === PRACTICE);
   const record = (await get('records', rest[0]))?.record ?? (await fromServer(rest[0]));
+  const of = (record.repair ?? record.review)?.of;
+  if (of) return show(place, [of]);
   await places();
   return record.kind === PRACTICE ? showFinished(place, record) : showInspection(place, record);
 }

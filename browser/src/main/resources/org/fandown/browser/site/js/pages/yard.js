@@ -6,7 +6,7 @@ import { places, today } from '../data.js';
 import { get, onOthers } from '../kept.js';
 import { sync } from '../sync.js';
 import { choose } from '../yard/choose.js';
-import { defectWork } from '../yard/defects.js';
+import { defectWork, earlierDefects } from '../yard/defects.js';
 import { Draft } from '../yard/draft.js';
 import { entry, isEntered } from '../yard/entry.js';
 import { strokes, partList } from '../yard/wheels.js';
@@ -49,6 +49,7 @@ async function inspection(place, draft) {
 
   async function redraw() {
     try {
+      if (!screens[at]) await draft.learnEarlier();
       await log.prepare();
       judgement = await draft.judgement();
       trouble = draft.trouble;
@@ -106,6 +107,7 @@ async function inspection(place, draft) {
   function last() {
     return html`<h1>Review and sign</h1>
       ${judgement ? html`${verdict(judgement)}
+        ${earlierDefects(draft.data.earlier ?? [])}
         <h2>What is wrong</h2>${defectWork(judgement.defects, draft, redraw)}
         <details class="sheet finding"><summary>Every finding (${judgement.findings.filter((/** @type {any} */ f) => f.status !== 'not-applicable').length})</summary>${findings(judgement)}</details>` : ''}
       ${reportFields(draft, redraw)}

@@ -35,7 +35,7 @@ export async function list(place, practice) {
 
   async function find() {
     const mine = ++state.asked;
-    const here = (await all('records')).map(rowOf).filter((r) => r.kind === kind);
+    const here = (await all('records')).filter((r) => r.record.kind === kind).map(rowOf);
     let there = [];
     let server = true;
     try {

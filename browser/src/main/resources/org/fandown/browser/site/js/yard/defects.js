@@ -39,3 +39,11 @@ export function defectWork(defects, draft, redraw) {
       <p class="row">${photoOf(key, draft, redraw)}</p>`;
   });
 }
+
+/** What earlier reports found wrong and nobody settled. @param {any[]} defects */
+export function earlierDefects(defects) {
+  return defects.length
+    ? html`<h2>Still open from earlier reports</h2><ul class="cards defects">${defects.map((d) => html`<li class="sheet"><p class=${d.severity === 'major' ? 'bad' : 'doubt'}>${d.severity ?? 'not rated'}, since ${d.since}</p>
+        <h3>${d.text}</h3><a class="button" href=${'#/records/' + d.report}>Open that report</a></li>`)}</ul>`
+    : '';
+}

@@ -134,6 +134,20 @@ export class Draft {
     return this.data.leftOut?.includes(id) ? undefined : this.data.log?.readings[id];
   }
 
+  /** Asks the server what earlier reports found wrong and nobody settled; without it, what is known stays. */
+  async learnEarlier() {
+    const { plate = this.data.vehicle.name, 'trailer-plates': trailers = '' } = this.data.report;
+    const plates = [plate, ...trailers.split(/[,;/]/)].map((p) => p.trim()).filter(Boolean);
+    try {
+      const answer = await fetch('/api/defects?' + plates.map((p) => 'plate=' + encodeURIComponent(p)).join('&'));
+      if (!answer.ok) return;
+      const { defects } = await answer.json();
+      if (JSON.stringify(defects) !== JSON.stringify(this.data.earlier ?? [])) await this.change((d) => { d.earlier = defects; }, false);
+    } catch {
+      // The server adds what it knows when the record comes.
+    }
+  }
+
   /** The judgement of what is entered so far. */
   judgement() {
     return judged(this.data);
@@ -167,6 +181,7 @@ function inspectionOf(d) {
     wheels: d.wheels,
     ...(Object.keys(parts).length ? { parts } : {}),
     ...(notes.length ? { notes } : {}),
+    ...(d.earlier?.length ? { 'earlier-defects': d.earlier } : {}),
     ...(d.log?.trace.simulated ? { simulated: true } : {}),
   };
 }
