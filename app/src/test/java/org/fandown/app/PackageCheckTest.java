@@ -21,7 +21,6 @@ import org.junit.jupiter.api.io.TempDir;
 /** What {@code fandown verify} says of a package that was handed over. */
 class PackageCheckTest {
     private static final String FIRST = "0b7e3a52-93d1-4c0e-9a65-0d5f6f0a3c01";
-    private static final String SECOND = "0b7e3a52-93d1-4c0e-9a65-0d5f6f0a3c02";
 
     @TempDir private Path folder;
 
@@ -53,7 +52,6 @@ class PackageCheckTest {
     private Map<String, byte[]> handedOver() throws Exception {
         try (RunningSite site = RunningSite.in(folder)) {
             site.post("api/records", Records.body(Records.record(FIRST)));
-            site.post("api/records", Records.body(Records.record(SECOND)));
             HttpResponse<byte[]> answer =
                     site.send(
                             site.request("api/records/" + FIRST + "/hand-over.zip"),

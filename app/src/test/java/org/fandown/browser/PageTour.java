@@ -33,6 +33,10 @@ final class PageTour {
                     new Stop("review", "Review", "The last look, and signing.", PageTour::review),
                     new Stop("record", "A record", "What was signed.", PageTour::sign),
                     at("records", "Records", "Of this device and of the server.", "#/records"),
+                    at("vehicles", "Vehicles", "Those of the yard and one's own.", "#/vehicles"),
+                    at("log-in", "Log in", "For sites with accounts.", "#/log-in"),
+                    at("accounts", "Accounts", "Who may log in, and as what.", "#/accounts"),
+                    at("audit", "Audit trail", "Who did what, and when.", "#/audit"),
                     new Stop(
                             "rules",
                             "Rules of a place",

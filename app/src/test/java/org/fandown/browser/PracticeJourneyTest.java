@@ -61,6 +61,7 @@ class PracticeJourneyTest {
                         AriaRole.BUTTON,
                         new Page.GetByRoleOptions().setName("Low-air switch set too low"));
         page.getByText(Pattern.compile("^Instruments")).click();
+        assertThat(fault).isVisible();
         fault.click();
         assertThat(fault).hasAttribute("aria-pressed", "true");
         page.getByRole(AriaRole.REGION, new Page.GetByRoleOptions().setName("Your own exercise"))

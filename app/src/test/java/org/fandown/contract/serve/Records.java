@@ -2,10 +2,10 @@ package org.fandown.contract.serve;
 
 import java.nio.file.Path;
 import org.fandown.app.files.DocumentFiles;
-import org.fandown.document.Json;
 import org.fandown.document.MapNode;
 import org.fandown.document.Node;
 import org.fandown.document.Tree;
+import org.fandown.record.CanonicalJson;
 
 /** Records as devices send them. */
 public final class Records {
@@ -14,9 +14,9 @@ public final class Records {
 
     private Records() {}
 
-    /** One record, on one line. */
+    /** One record, as it is kept. */
     public static String record(String id) {
-        return Json.writeCompact(
+        return CanonicalJson.write(
                 Tree.map()
                         .put("format", "fandown-record/1")
                         .put("id", id)

@@ -22,6 +22,9 @@ class StoppedServerContractTest {
     /** 128 and the number of the signal, as shells count. */
     private static final int BY_SIGTERM = 143;
 
+    /** By then a request is in work also on a busy machine, ms. */
+    private static final int LET_IN = 3000;
+
     @TempDir private Path folder;
 
     @Test
@@ -34,7 +37,7 @@ class StoppedServerContractTest {
             OutputStream out = socket.getOutputStream();
             out.write(body, 0, body.length / 2);
             out.flush();
-            Thread.sleep(500);
+            Thread.sleep(LET_IN);
             server.terminate();
             Thread.sleep(500);
             out.write(body, body.length / 2, body.length - body.length / 2);

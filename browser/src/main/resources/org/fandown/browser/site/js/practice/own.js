@@ -33,7 +33,8 @@ export class Own {
   /** The faults this vehicle can have. */
   async learn() {
     this.faults = (await askJson('faults', JSON.stringify(this.file))).faults;
-    this.chosen.clear();
+    // What was chosen while the answer was on its way stays, as far as this vehicle has it.
+    for (const id of this.chosen) if (!this.faults.some((f) => f.fault === id)) this.chosen.delete(id);
   }
 
   /** @param {any} fault @param {string[]} wheels */

@@ -16,9 +16,12 @@ export async function showInspection(place, record) {
   const judgement = await askJson('judge', JSON.stringify(record.inspection));
   const file = asFile(record);
   const chart = record.log?.packed && new TraceChart((await ask('unpackLog', record.log.name, record.log.packed)).curves, record.log.trace.recognised);
+  let asked = 0;
   const redraw = async () => {
-    const it = await whereIs(record.id);
+    const mine = ++asked;
     const story = await storyOf(record, judgement);
+    const it = await whereIs(record.id);
+    if (mine !== asked) return;
     render(
       html`<h1>${record.inspection.vehicle.name}</h1>
         <p><span class="one-line">${when(record.made)},</span> <span class="one-line">${record.inspection.place}.</span> <span class="faint">${stateWords(it)}</span></p>
