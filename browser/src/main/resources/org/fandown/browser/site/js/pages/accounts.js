@@ -10,7 +10,7 @@ const roles = (of, chosen) => html`<label>Role<span class="hidden"> of ${of}</sp
   <select name="role">${ROLES.map(([name, title]) => html`<option value=${name} ?selected=${name === chosen}>${title}</option>`)}</select></label>`;
 
 /** @param {string} of */
-const password = (of) => html`<label>Password<span class="hidden"> of ${of}</span>, at least 10 signs
+const password = (of) => html`<label><span>Password<span class="hidden"> of ${of}</span>, at least 10 signs</span>
   <input name="password" type="password" autocomplete="new-password" minlength="10" required /></label>`;
 
 /** @param {HTMLElement} place */
