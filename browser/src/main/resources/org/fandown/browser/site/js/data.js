@@ -40,7 +40,7 @@ let shelved;
  */
 export function places() {
   shelved ??= once('packs.json').then(async (packs) => {
-    for (const pack of packs) await ask('addPack', pack.code, JSON.stringify(pack.pack));
+    await ask('addPacks', packs);
     return packs;
   });
   return shelved;

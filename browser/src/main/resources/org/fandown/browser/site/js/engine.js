@@ -7,7 +7,9 @@ let number = 0;
 /** @type {Map<number, {resolve: Function, reject: Function}>} */
 const open = new Map();
 
-function begin() {
+/** Starts the core, if it does not run yet, so that the first question need not wait for it. */
+export function begin() {
+  if (worker) return worker;
   worker = new Worker('/js/worker.js', { type: 'module' });
   worker.addEventListener('message', ({ data }) => {
     const asked = open.get(data.number);
@@ -19,6 +21,7 @@ function begin() {
     const reason = new Error('The core could not be started: ' + (event.message || 'no reason given') + '. Next: load the page again.');
     for (const asked of open.values()) asked.reject(reason);
     open.clear();
+    worker = undefined;
   });
   return worker;
 }
@@ -30,7 +33,7 @@ function begin() {
  * @returns {Promise<any>}
  */
 export function ask(name, ...args) {
-  const to = worker ?? begin();
+  const to = begin();
   const mine = ++number;
   return new Promise((resolve, reject) => {
     open.set(mine, { resolve, reject });

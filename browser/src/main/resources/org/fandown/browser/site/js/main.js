@@ -1,8 +1,12 @@
 // @ts-check
 /** Begins the page: head, foot, and the page that the address names. */
 import { html, render } from '/lib/lit-html/lit-html.js';
+import { begin } from './engine.js';
 import { keepSyncing } from './sync.js';
 import { known, logOut, mayManage, mustLogIn, onPeople, whoIsHere } from './people.js';
+
+// The core starts beside the page: most pages ask it something first.
+begin();
 
 /** @type {{path: string, title: string, aside?: boolean, load: () => Promise<any>}[]} */
 const PAGES = [

@@ -44,6 +44,10 @@ function read(core, name, bytes) {
 
 /** What can be asked, beside the functions of the core itself. @type {Record<string, (core: any, ...args: any[]) => any>} */
 const own = {
+  /** Puts rule packs on the shelf. @param {any} core @param {{code: string, pack: any}[]} packs */
+  addPacks(core, packs) {
+    for (const { code, pack } of packs) core.addPack(code, JSON.stringify(pack));
+  },
   /** Makes the truck of a scenario, or of a run that is to be done again: its number, and what its numbers mean. */
   open(core, document, isRun = false) {
     const made = new core.Truck(document, isRun);

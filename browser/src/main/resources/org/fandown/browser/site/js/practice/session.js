@@ -11,7 +11,7 @@ const MOST_STEP = 0.25;
 const TICK = 0.02;
 
 /** Frames whose cost is averaged. */
-const LAST = 120;
+const LAST = 600;
 
 export class Session {
   /** @param {any} exercise {id, title, told, scenario} @param {number} id @param {{name: string, unit: string}[]} names */
