@@ -32,11 +32,6 @@ class AccessibilityTest {
                     "#/vehicles",
                     "#/records");
 
-    private static final String IS_DARK = "matchMedia('(prefers-color-scheme: dark)').matches";
-
-    /** In the dark only colours are others, so only what is said of colours is asked again. */
-    private static final List<String> OF_COLOURS = List.of("color-contrast", "link-in-text-block");
-
     @TempDir private static Path folder;
     private static RunningSite site;
     private static Chromium chromium;
@@ -140,11 +135,7 @@ class AccessibilityTest {
     }
 
     private static void shutsNobodyOut(Page page, String where) {
-        AxeBuilder axe = new AxeBuilder(page);
-        if (page.evaluate(IS_DARK).equals(true)) {
-            axe.withRules(OF_COLOURS);
-        }
-        List<Rule> violations = axe.analyze().getViolations();
+        List<Rule> violations = new AxeBuilder(page).analyze().getViolations();
         assertThat(violations)
                 .as(where)
                 .extracting(rule -> rule.getId() + ": " + rule.getNodes())

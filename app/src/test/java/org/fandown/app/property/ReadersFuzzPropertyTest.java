@@ -56,7 +56,7 @@ class ReadersFuzzPropertyTest {
                     Examples::scenario,
                     Examples::script);
 
-    @Property(tries = 3_000, seed = "20261125", shrinking = ShrinkingMode.OFF)
+    @Property(tries = 10_000, seed = "20261125", shrinking = ShrinkingMode.OFF)
     void any_bytes_are_read_or_refused(@ForAll byte[] bytes, @ForAll boolean json) {
         String file = json ? "any.json" : "any.yaml";
         for (Function<Node, Object> reader : READERS) {
@@ -64,14 +64,14 @@ class ReadersFuzzPropertyTest {
         }
     }
 
-    @Property(tries = 3_000, seed = "20261125", shrinking = ShrinkingMode.OFF)
+    @Property(tries = 10_000, seed = "20261125", shrinking = ShrinkingMode.OFF)
     void any_text_of_the_words_of_our_files_is_read_or_refused(@ForAll("words") String text) {
         for (Function<Node, Object> reader : READERS) {
             readOrRefused(() -> reader.apply(DocumentText.yaml("any.yaml", text)));
         }
     }
 
-    @Property(tries = 3_000, seed = "20261125", shrinking = ShrinkingMode.OFF)
+    @Property(tries = 10_000, seed = "20261125", shrinking = ShrinkingMode.OFF)
     void a_damaged_inspection_is_refused_or_judged(@ForAll("inspections") String text) {
         Optional<Inspection> read = readOrRefused(() -> Examples.read(text));
 
@@ -79,7 +79,7 @@ class ReadersFuzzPropertyTest {
         collect(read);
     }
 
-    @Property(tries = 3_000, seed = "20261125", shrinking = ShrinkingMode.OFF)
+    @Property(tries = 10_000, seed = "20261125", shrinking = ShrinkingMode.OFF)
     void an_inspection_of_a_damaged_vehicle_is_refused_or_judged(
             @ForAll("vehicles") String text, @ForAll("places") String place) {
         String inspection =
@@ -91,7 +91,7 @@ class ReadersFuzzPropertyTest {
         collect(read);
     }
 
-    @Property(tries = 3_000, seed = "20261125", shrinking = ShrinkingMode.OFF)
+    @Property(tries = 10_000, seed = "20261125", shrinking = ShrinkingMode.OFF)
     void a_damaged_rule_pack_is_read_or_refused(@ForAll("packs") String text) {
         Optional<Pack> read =
                 readOrRefused(() -> PackReader.read(DocumentText.yaml("any.yaml", text)));
@@ -114,7 +114,7 @@ class ReadersFuzzPropertyTest {
         collect(read);
     }
 
-    @Property(tries = 3_000, seed = "20261125", shrinking = ShrinkingMode.OFF)
+    @Property(tries = 10_000, seed = "20261125", shrinking = ShrinkingMode.OFF)
     void a_damaged_script_is_refused_or_read_and_written(@ForAll("scripts") String text) {
         Optional<Script> read =
                 readOrRefused(() -> Examples.script(DocumentText.yaml("any.yaml", text)));
